@@ -1,0 +1,19 @@
+package io.github.holdpath.dynamics.grip;
+
+import io.github.holdpath.dynamics.contact.ContactPatch;
+import java.util.List;
+
+/**
+ * A kind of grip: whatever its trade inputs, it yields contact patches in the grip frame and the
+ * drives that tie their normal forces together. All later steps see these two alone.
+ */
+public sealed interface GripModel permits SuctionGrip, JawGrip {
+  /** Name of the kind in scene files and texts. */
+  String kind();
+
+  /** Contact patches in the order in which they are named to the user. */
+  List<ContactPatch> patches();
+
+  /** Drives that act on the patches; empty where nothing moves. */
+  List<Drive> drives();
+}

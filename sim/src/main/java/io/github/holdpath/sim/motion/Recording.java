@@ -1,0 +1,32 @@
+package io.github.holdpath.sim.motion;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import java.util.List;
+
+/**
+ * A recorded motion: time-stamped poses of the grip frame.
+ *
+ * @param file as named in the scene, for texts
+ * @param times s, strictly rising, beginning at 0
+ * @param poses {@code X_WT} at each time
+ * @param heldFrom s
+ * @param heldTo s, after heldFrom
+ * @param cutoff frequency above which the fit smooths, Hz
+ */
+public record Recording(
+    String file,
+    List<Double> times,
+    List<Pose> poses,
+    double heldFrom,
+    double heldTo,
+    double cutoff)
+    implements MotionSource {
+  /** Copies the lists; refuses lists of different length. */
+  public Recording {
+    times = List.copyOf(times);
+    poses = List.copyOf(poses);
+    if (times.size() != poses.size()) {
+      throw new IllegalArgumentException("a recording needs one pose for each time");
+    }
+  }
+}
