@@ -1,0 +1,367 @@
+package io.github.holdpath.dynamics.margin;
+
+import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.grip.Drive;
+import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.spatial.Wrench;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A grip made ready to be asked about loads: how it shares them, which limit is met first, how much
+ * faster the motion may be played (theory, section 3). Immutable; each thread brings a {@link
+ * Workspace} of its own.
+ *
+ * <p>Loads are required wrenches: on the part, about the grip frame's origin, in its axes.
+ *
+ * <p>Assumes a rigid part on elastic patches, even pressure, dry friction with one coefficient per
+ * patch. Between the first slip and the last hold parts of the contact creep; the factor here does
+ * not count on that.
+ */
+public final class HoldModel {
+  /** Factor that stands for no limit. */
+  public static final double NO_LIMIT = 1e4;
+
+  private static final double CARRIED_TOLERANCE = 1e-8;
+
+  /** A ledge pushes if its share is above this part of the load's size. */
+  static final double PUSH_TOLERANCE = 1e-10;
+
+  private static final double BALANCE_TOLERANCE = 1e-9;
+  private static final int MOST_LEDGES = 10;
+
+  private final List<ContactPatch> patches;
+  private final List<Drive> drives;
+  private final int[] ledges;
+  private final PatchLimits[] limits;
+  private final ShareMatrix free;
+
+  /**
+   * From patches and drives in the grip frame.
+   *
+   * @throws IllegalArgumentException if the preload does not balance by itself, or there are no
+   *     patches, or more than 10 ledges
+   */
+  public HoldModel(List<ContactPatch> patches, List<Drive> drives) {
+    this.patches = List.copyOf(patches);
+    this.drives = List.copyOf(drives);
+    if (this.patches.isEmpty()) {
+      throw new IllegalArgumentException("a grip needs at least one patch");
+    }
+    this.ledges = IntStream.range(0, patches.size()).filter(i -> patches.get(i).ledge()).toArray();
+    if (ledges.length > MOST_LEDGES) {
+      throw new IllegalArgumentException(
+          "at most " + MOST_LEDGES + " ledges can be judged, but there are " + ledges.length);
+    }
+    checkBalance();
+    this.limits = this.patches.stream().map(PatchLimits::new).toArray(PatchLimits[]::new);
+    this.free = matrix(0);
+  }
+
+  /** From a kind of grip. */
+  public static HoldModel of(GripModel grip) {
+    return new HoldModel(grip.patches(), grip.drives());
+  }
+
+  /** The patches, in their order. */
+  public List<ContactPatch> patches() {
+    return patches;
+  }
+
+  /** Memory for one thread. */
+  public Workspace workspace() {
+    return new Workspace(this);
+  }
+
+  /** Whether shares change with the load's direction, because ledges push only. */
+  boolean hasLedges() {
+    return ledges.length > 0;
+  }
+
+  private void checkBalance() {
+    Wrench sum = Wrench.ZERO;
+    double largest = 0;
+    for (ContactPatch p : patches) {
+      double net = p.preload() - p.pull();
+      Wrench own = new Wrench(new Vec3(0, 0, net), Vec3.ZERO);
+      sum = sum.plus(own.seenFrom(p.pose()));
+      largest = Math.max(largest, Math.abs(net) * (1 + p.pose().position().norm()));
+    }
+    double rest = Math.max(sum.force().norm(), sum.moment().norm());
+    if (rest > BALANCE_TOLERANCE * largest) {
+      throw new IllegalArgumentException(
+          "the preload does not balance by itself: "
+              + sum.force().norm()
+              + " N and "
+              + sum.moment().norm()
+              + " N m are left over");
+    }
+  }
+
+  private ShareMatrix matrix(int mask) {
+    boolean[] standing = new boolean[patches.size()];
+    for (int j = 0; j < ledges.length; j++) {
+      standing[ledges[j]] = (mask & 1 << j) != 0;
+    }
+    return ShareMatrix.of(patches, drives, standing);
+  }
+
+  /**
+   * Largest use of any failing limit, 1/H1: the grip holds a load while this is at most 1. Convex
+   * in the load where there are no ledges. Allocates nothing (but for the first use of a set of
+   * pushing ledges).
+   *
+   * @param w array with the load, read
+   * @param at index of its first number
+   * @param ws workspace; afterwards {@link Workspace#patch} names the patch
+   * @return dimensionless, at least 0; infinite where the grip cannot carry the load at all
+   */
+  public double use(double[] w, int at, Workspace ws) {
+    ShareMatrix m = ledges.length == 0 ? free : ws.matrixFor(pushingLedges(w, at, ws));
+    return use(m, w, at, ws);
+  }
+
+  double use(ShareMatrix m, double[] w, int at, Workspace ws) {
+    if (m.missing.length > 0 && !carries(m, w, at)) {
+      ws.patch = -1;
+      return Double.POSITIVE_INFINITY;
+    }
+    double w0 = w[at];
+    double w1 = w[at + 1];
+    double w2 = w[at + 2];
+    double w3 = w[at + 3];
+    double w4 = w[at + 4];
+    double w5 = w[at + 5];
+    double worst = 0;
+    int patch = -1;
+    double[] s = m.shares;
+    for (int i = 0, k = 0; i < limits.length; i++, k += 36) {
+      double u =
+          limits[i].use(
+              s[k] * w0
+                  + s[k + 1] * w1
+                  + s[k + 2] * w2
+                  + s[k + 3] * w3
+                  + s[k + 4] * w4
+                  + s[k + 5] * w5,
+              s[k + 6] * w0
+                  + s[k + 7] * w1
+                  + s[k + 8] * w2
+                  + s[k + 9] * w3
+                  + s[k + 10] * w4
+                  + s[k + 11] * w5,
+              s[k + 12] * w0
+                  + s[k + 13] * w1
+                  + s[k + 14] * w2
+                  + s[k + 15] * w3
+                  + s[k + 16] * w4
+                  + s[k + 17] * w5,
+              s[k + 18] * w0
+                  + s[k + 19] * w1
+                  + s[k + 20] * w2
+                  + s[k + 21] * w3
+                  + s[k + 22] * w4
+                  + s[k + 23] * w5,
+              s[k + 24] * w0
+                  + s[k + 25] * w1
+                  + s[k + 26] * w2
+                  + s[k + 27] * w3
+                  + s[k + 28] * w4
+                  + s[k + 29] * w5,
+              s[k + 30] * w0
+                  + s[k + 31] * w1
+                  + s[k + 32] * w2
+                  + s[k + 33] * w3
+                  + s[k + 34] * w4
+                  + s[k + 35] * w5);
+      if (u > worst * (1 + PatchLimits.TIE)) {
+        worst = u;
+        patch = i;
+      }
+    }
+    ws.patch = patch;
+    return worst;
+  }
+
+  private static boolean carries(ShareMatrix m, double[] w, int at) {
+    double rest = 0;
+    for (int row = 0; row < m.missing.length; row += 6) {
+      double r = 0;
+      for (int k = 0; k < 6; k++) {
+        r += m.missing[row + k] * w[at + k];
+      }
+      rest += r * r;
+    }
+    double size = 0;
+    for (int k = 0; k < 6; k++) {
+      size += w[at + k] * w[at + k];
+    }
+    return rest <= CARRIED_TOLERANCE * CARRIED_TOLERANCE * size;
+  }
+
+  /**
+   * Which ledges push under a load: none at first, then while any is wrong the first wrong one
+   * changes, which always ends.
+   *
+   * @return bit j set if ledge j pushes
+   * @see "Murty: Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11,
+   *     1974"
+   */
+  int pushingLedges(double[] w, int at, Workspace ws) {
+    double size = 0;
+    for (int k = 0; k < 6; k++) {
+      size += w[at + k] * w[at + k];
+    }
+    double tolerance = PUSH_TOLERANCE * Math.sqrt(size);
+    int mask = 0;
+    while (true) {
+      ShareMatrix m = ws.matrixFor(mask);
+      int wrong = -1;
+      for (int j = 0; j < ledges.length && wrong < 0; j++) {
+        double push = push(m, j, w, at);
+        boolean stands = (mask & 1 << j) != 0;
+        if (stands ? push < -tolerance : push > tolerance) {
+          wrong = j;
+        }
+      }
+      if (wrong < 0) {
+        return mask;
+      }
+      mask ^= 1 << wrong;
+    }
+  }
+
+  static double push(ShareMatrix m, int ledge, double[] w, int at) {
+    double push = 0;
+    for (int k = 0; k < 6; k++) {
+      push += m.pushes[6 * ledge + k] * w[at + k];
+    }
+    return push;
+  }
+
+  int ledgeCount() {
+    return ledges.length;
+  }
+
+  /** First-slip factor H1 of a load with mode and patch. */
+  public FirstSlip firstSlip(Wrench load) {
+    return firstSlip(load, workspace());
+  }
+
+  /** As {@link #firstSlip(Wrench)}, with the caller's workspace. */
+  public FirstSlip firstSlip(Wrench load, Workspace ws) {
+    double[] w = load.toArray();
+    double use = use(w, 0, ws);
+    int patch = ws.patch;
+    if (Double.isInfinite(use) && patch < 0) {
+      return new FirstSlip(0, FailureMode.FLOATS, -1, "");
+    }
+    if (use <= 1 / NO_LIMIT) {
+      return new FirstSlip(NO_LIMIT, FailureMode.NONE, -1, "");
+    }
+    Wrench share = shares(load, ws).get(patch);
+    return new FirstSlip(1 / use, limits[patch].firstMode(share), patch, patches.get(patch).name());
+  }
+
+  /**
+   * Factor on the load at which the first pad begins to lift at an edge, or the first lip to peel;
+   * {@link #NO_LIMIT} at most.
+   */
+  public double opening(Wrench load) {
+    double least = NO_LIMIT;
+    List<List<LimitUse>> all = limits(load);
+    for (List<LimitUse> patch : all) {
+      for (LimitUse l : patch) {
+        if (!l.failing() || l.mode() == FailureMode.PEEL) {
+          least = Math.min(least, l.factor());
+        }
+      }
+    }
+    return least;
+  }
+
+  /**
+   * What each patch puts on the part because of a load, besides its preload, in patch axes. They
+   * balance the load exactly if the grip can carry it.
+   */
+  public List<Wrench> shares(Wrench load) {
+    return shares(load, workspace());
+  }
+
+  private List<Wrench> shares(Wrench load, Workspace ws) {
+    double[] w = load.toArray();
+    ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    List<Wrench> shares = new ArrayList<>();
+    double[] c = new double[6];
+    for (int i = 0; i < limits.length; i++) {
+      for (int row = 0; row < 6; row++) {
+        c[row] = 0;
+        for (int k = 0; k < 6; k++) {
+          c[row] += m.shares[36 * i + 6 * row + k] * w[k];
+        }
+      }
+      shares.add(Wrench.of(c, 0));
+    }
+    return shares;
+  }
+
+  /** Every limit of every patch under a load, in the order of the patches. */
+  public List<List<LimitUse>> limits(Wrench load) {
+    List<Wrench> shares = shares(load);
+    List<List<LimitUse>> all = new ArrayList<>();
+    for (int i = 0; i < limits.length; i++) {
+      all.add(limits[i].all(shares.get(i)));
+    }
+    return all;
+  }
+
+  /**
+   * The part of a load that nothing in the grip can carry; zero where it carries all. About the
+   * grip frame's origin, in its axes.
+   */
+  public Wrench uncarried(Wrench load) {
+    double[] w = load.toArray();
+    Workspace ws = workspace();
+    ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    if (m.missing.length == 0 || carries(m, w, 0)) {
+      return Wrench.ZERO;
+    }
+    List<Wrench> shares = shares(load);
+    Wrench carried = Wrench.ZERO;
+    for (int i = 0; i < limits.length; i++) {
+      carried = carried.plus(shares.get(i).seenFrom(patches.get(i).pose()));
+    }
+    return load.minus(carried);
+  }
+
+  /** Memory of one thread for the questions to one {@link HoldModel}. */
+  public static final class Workspace {
+    private final HoldModel owner;
+    private final ShareMatrix[] matrices;
+    final double[] load = new double[6];
+
+    /** Patch that the last {@link HoldModel#use} found worst; -1 where none is meant. */
+    int patch = -1;
+
+    private Workspace(HoldModel owner) {
+      this.owner = owner;
+      this.matrices = new ShareMatrix[1 << owner.ledges.length];
+      this.matrices[0] = owner.free;
+    }
+
+    /** Patch that the last use found worst, -1 where none is meant. */
+    public int patch() {
+      return patch;
+    }
+
+    @SuppressWarnings("NullAway") // entries are filled on first use
+    ShareMatrix matrixFor(int mask) {
+      if (matrices[mask] == null) {
+        matrices[mask] = owner.matrix(mask);
+      }
+      return matrices[mask];
+    }
+  }
+}
