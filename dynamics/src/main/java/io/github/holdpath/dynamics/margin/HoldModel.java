@@ -307,6 +307,27 @@ public final class HoldModel {
     return shares;
   }
 
+  /**
+   * How the grip gives under a load: the shift of the part against the tool, then the travel of
+   * each drive. The share of a patch at p is its stiffness times {@code shift + turn x p}, in patch
+   * axes.
+   *
+   * @return shift along x, y, z of the grip frame in m, turn about x, y, z in rad, travel of each
+   *     drive in m; in units of load per stiffness where no stiffness was given
+   */
+  public double[] give(Wrench load) {
+    double[] w = load.toArray();
+    Workspace ws = workspace();
+    ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    double[] give = new double[6 + drives.size()];
+    for (int row = 0; row < give.length; row++) {
+      for (int k = 0; k < 6; k++) {
+        give[row] += m.shifts[6 * row + k] * w[k];
+      }
+    }
+    return give;
+  }
+
   /** Every limit of every patch under a load, in the order of the patches. */
   public List<List<LimitUse>> limits(Wrench load) {
     List<Wrench> shares = shares(load);

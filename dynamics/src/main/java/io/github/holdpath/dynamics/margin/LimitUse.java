@@ -12,8 +12,14 @@ package io.github.holdpath.dynamics.margin;
  */
 public record LimitUse(
     FailureMode mode, boolean failing, String label, double reserve, double demand) {
-  /** Factor on the load at which this limit is met; {@link HoldModel#NO_LIMIT} at most. */
+  /**
+   * Factor on the load at which this limit is met, {@link HoldModel#NO_LIMIT} at most; 0 where the
+   * preload alone passes it.
+   */
   public double factor() {
+    if (reserve < 0) {
+      return 0;
+    }
     if (!(demand > 0)) {
       return HoldModel.NO_LIMIT;
     }

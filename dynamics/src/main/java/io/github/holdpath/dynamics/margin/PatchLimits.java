@@ -39,6 +39,7 @@ final class PatchLimits {
   private final double perPreload;
   private final double perCrush;
   private final double perPeak;
+  private final boolean crushedAtRest;
 
   PatchLimits(ContactPatch patch) {
     shape = patch.shape();
@@ -61,9 +62,10 @@ final class PatchLimits {
     perTiltX = 1 / (failX * preload);
     perTiltY = 1 / (failY * preload);
     perPreload = 1 / preload;
-    perCrush = maxNormal > preload ? 1 / (maxNormal - preload) : Double.POSITIVE_INFINITY;
-    double peakReserve = area > 0 ? maxPeakPressure - preload / area : 1;
-    perPeak = peakReserve > 0 ? 1 / peakReserve : Double.POSITIVE_INFINITY;
+    perCrush = 1 / (maxNormal - preload);
+    double meanPressure = area > 0 ? preload / area : 0;
+    perPeak = 1 / (maxPeakPressure - meanPressure);
+    crushedAtRest = maxNormal < preload || maxPeakPressure < meanPressure;
   }
 
   /** Largest use of a failing limit under a share in patch axes; 1/H1 of this patch. */
@@ -96,6 +98,9 @@ final class PatchLimits {
   }
 
   private double crushUse(double n, double mx, double my) {
+    if (crushedAtRest) {
+      return Double.POSITIVE_INFINITY;
+    }
     double mean = n > 0 ? n * perCrush : 0;
     if (maxPeakPressure == Double.POSITIVE_INFINITY) {
       return mean;
@@ -124,7 +129,7 @@ final class PatchLimits {
     LimitUse first = null;
     for (LimitUse l : all(share)) {
       if (l.failing()
-          && l.demand() > 0
+          && l.factor() < HoldModel.NO_LIMIT
           && (first == null || l.factor() < first.factor() * (1 - TIE))) {
         first = l;
       }
@@ -158,7 +163,7 @@ final class PatchLimits {
       list.add(new LimitUse(FailureMode.RELEASE, true, "release", preload, -n));
     }
     if (maxNormal < Double.POSITIVE_INFINITY) {
-      list.add(new LimitUse(FailureMode.CRUSH, true, "crush", Math.max(0, maxNormal - preload), n));
+      list.add(new LimitUse(FailureMode.CRUSH, true, "crush", maxNormal - preload, n));
     }
     if (maxPeakPressure < Double.POSITIVE_INFINITY) {
       list.add(
@@ -166,7 +171,7 @@ final class PatchLimits {
               FailureMode.CRUSH,
               true,
               "crush at the edge",
-              Math.max(0, (maxPeakPressure - preload / area) * area),
+              maxPeakPressure * area - preload,
               peakDemand(n, mx, my) * area));
     }
     if (!ledge && !shape.sealed()) {

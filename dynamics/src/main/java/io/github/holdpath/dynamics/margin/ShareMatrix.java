@@ -30,7 +30,11 @@ final class ShareMatrix {
    */
   final double[] missing;
 
-  private ShareMatrix(double[] shares, double[] pushes, double[] missing) {
+  /** Shift of the part (m, rad) and travel of the drives (m) per load: 6 + drives rows of 6. */
+  final double[] shifts;
+
+  private ShareMatrix(double[] shares, double[] pushes, double[] missing, double[] shifts) {
+    this.shifts = shifts;
     this.shares = shares;
     this.pushes = pushes;
     this.missing = missing;
@@ -78,8 +82,12 @@ final class ShareMatrix {
         System.arraycopy(share.data, 0, shares, 36 * i, 36);
       }
     }
-    return new ShareMatrix(
-        shares, pushes, whole ? new double[0] : loadColumns(rest, length).data.clone());
+    double[] shifts = response.data.clone();
+    for (int k = 18; k < 36; k++) {
+      shifts[k] /= length;
+    }
+    double[] missing = whole ? new double[0] : loadColumns(rest, length).data.clone();
+    return new ShareMatrix(shares, pushes, missing, shifts);
   }
 
   /** (6 x 6+drives) displacement of the contact in patch axes per part twist and drive travel. */
