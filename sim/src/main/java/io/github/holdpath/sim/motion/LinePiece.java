@@ -1,0 +1,38 @@
+package io.github.holdpath.sim.motion;
+
+import io.github.holdpath.sim.path.LinePath;
+import io.github.holdpath.sim.timelaw.LawPhase;
+
+/**
+ * A phase of a law along a line.
+ *
+ * @param path the line
+ * @param phase path parameter by time, its times those of the whole motion
+ * @param segment index of the move
+ */
+record LinePiece(LinePath path, LawPhase phase, int segment) implements MotionPiece {
+  @Override
+  public double from() {
+    return phase.from();
+  }
+
+  @Override
+  public double to() {
+    return phase.to();
+  }
+
+  @Override
+  public void state(double time, double[] out) {
+    path.state(phase.positionAt(time), phase.speedAt(time), phase.accelerationAt(time), out);
+  }
+
+  @Override
+  public double distance(double time) {
+    return phase.positionAt(time) * (path.length() > 0 ? path.length() : path.angle());
+  }
+
+  @Override
+  public boolean still() {
+    return false;
+  }
+}

@@ -1,0 +1,130 @@
+package io.github.holdpath.sim.motion;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.path.LinePath;
+import io.github.holdpath.sim.timelaw.LawKind;
+import io.github.holdpath.sim.timelaw.LawLimits;
+import io.github.holdpath.sim.timelaw.LawPhase;
+import io.github.holdpath.sim.timelaw.LawProfile;
+import io.github.holdpath.sim.timelaw.RestToRest;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Walks along a route step by step and gathers the pieces of its motion. */
+final class RouteBuilder {
+  private final LawKind law;
+  private final List<MotionPiece> pieces = new ArrayList<>();
+  private final List<MotionSegment> segments = new ArrayList<>();
+  private Pose pose;
+  private double time;
+  private double covered;
+  private boolean taken;
+  private boolean released;
+  private double heldFrom;
+  private double heldTo;
+
+  RouteBuilder(Pose start, LawKind law) {
+    this.pose = start;
+    this.law = law;
+  }
+
+  void add(RouteStep step) {
+    if (step instanceof RouteStep.Move move) {
+      move(move);
+    } else if (step instanceof RouteStep.Wait wait) {
+      pause(wait.duration());
+    } else if (step instanceof RouteStep.Take take) {
+      take(take);
+    } else if (step instanceof RouteStep.Release release) {
+      release(release);
+    }
+  }
+
+  RouteMotion build() {
+    if (pieces.isEmpty()) {
+      pieces.add(new StillPiece(0, 0, 0, 0, pose));
+    }
+    return new RouteMotion(pieces, segments, time, heldFrom, released ? heldTo : time);
+  }
+
+  private void take(RouteStep.Take take) {
+    if (taken) {
+      throw new IllegalArgumentException("a route takes the part once; leave out the second take");
+    }
+    pause(take.pause());
+    taken = true;
+    heldFrom = time;
+  }
+
+  private void release(RouteStep.Release release) {
+    if (!taken || released) {
+      throw new IllegalArgumentException(
+          released ? "a route releases the part once" : "a release needs a take before it");
+    }
+    released = true;
+    heldTo = time;
+    pause(release.pause());
+  }
+
+  private void pause(double duration) {
+    if (!(duration >= 0) || Double.isInfinite(duration)) {
+      throw new IllegalArgumentException(
+          "a pause must be finite and not negative, but was " + duration + " s");
+    }
+    double end = time + duration;
+    if (end > time) {
+      pieces.add(new StillPiece(time, end, segments.size(), covered, pose));
+    }
+    time = end;
+  }
+
+  private void move(RouteStep.Move move) {
+    LinePath path = LinePath.between(pose, move.target());
+    LawProfile profile = RestToRest.plan(law, parameterLimits(move.limits(), path), 1);
+    double start = time;
+    int index = segments.size() + 1;
+    for (LawPhase phase : profile.phases()) {
+      pieces.add(new LinePiece(path, phase.later(start), index));
+    }
+    time = start + profile.duration();
+    covered = path.length() > 0 ? path.length() : path.angle();
+    pose = path.to();
+    segments.add(segment(index, move, start, path, profile));
+  }
+
+  /** Limits of the path parameter, eq. 5.13. What a path does not do divides to infinity. */
+  private static LawLimits parameterLimits(MoveLimits limits, LinePath path) {
+    double length = path.length();
+    double angle = path.angle();
+    return LawLimits.symmetric(
+        Math.min(limits.speed() / length, limits.turnSpeed() / angle),
+        Math.min(limits.acceleration() / length, limits.turnAcceleration() / angle),
+        Math.min(limits.jerk() / length, limits.turnJerk() / angle));
+  }
+
+  private MotionSegment segment(
+      int index, RouteStep.Move move, double start, LinePath path, LawProfile profile) {
+    double speed = profile.peakSpeed();
+    double acceleration = Math.max(profile.peakAcceleration(), profile.peakDeceleration());
+    double jerk = profile.peakJerk();
+    return new MotionSegment(
+        index,
+        move.pointer(),
+        move.name(),
+        start,
+        time,
+        path.length(),
+        path.angle(),
+        peak(speed, path.length()),
+        peak(acceleration, path.length()),
+        peak(jerk, path.length()),
+        peak(speed, path.angle()),
+        peak(acceleration, path.angle()),
+        peak(jerk, path.angle()));
+  }
+
+  /** Eq. 5.14; a way of 0 has no peak even where the law's is infinite. */
+  private static double peak(double rate, double way) {
+    return way > 0 ? rate * way : 0;
+  }
+}
