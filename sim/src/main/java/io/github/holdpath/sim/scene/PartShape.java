@@ -14,6 +14,18 @@ public sealed interface PartShape {
   /** Name in scene files. */
   String label();
 
+  /** Whether the face that is seen along a unit direction is flat. */
+  boolean flatAlong(Vec3 direction);
+
+  /**
+   * How far a point lies outside the outline that is seen along a direction.
+   *
+   * @param point from the shape's middle, m
+   * @param direction unit vector along one of the axes
+   * @return m, 0 inside
+   */
+  double outside(Vec3 point, Vec3 direction);
+
   /**
    * A box.
    *
@@ -33,6 +45,16 @@ public sealed interface PartShape {
     @Override
     public String label() {
       return "box";
+    }
+
+    @Override
+    public boolean flatAlong(Vec3 direction) {
+      return true;
+    }
+
+    @Override
+    public double outside(Vec3 point, Vec3 direction) {
+      return beyond(point, direction, size);
     }
   }
 
@@ -63,6 +85,21 @@ public sealed interface PartShape {
     public String label() {
       return innerDiameter > 0 ? "tube" : "cylinder";
     }
+
+    @Override
+    public boolean flatAlong(Vec3 direction) {
+      return Math.abs(component(direction, axis)) > 0.999;
+    }
+
+    @Override
+    public double outside(Vec3 point, Vec3 direction) {
+      if (!flatAlong(direction)) {
+        return beyond(point, direction, extent());
+      }
+      double along = component(point, axis);
+      double radius = Math.sqrt(Math.max(0, point.dot(point) - along * along));
+      return Math.max(0, Math.max(radius - diameter / 2, innerDiameter / 2 - radius));
+    }
   }
 
   /**
@@ -85,5 +122,31 @@ public sealed interface PartShape {
     public String label() {
       return "sphere";
     }
+
+    @Override
+    public boolean flatAlong(Vec3 direction) {
+      return false;
+    }
+
+    @Override
+    public double outside(Vec3 point, Vec3 direction) {
+      double along = point.dot(direction);
+      return Math.max(0, Math.sqrt(Math.max(0, point.dot(point) - along * along)) - diameter / 2);
+    }
+  }
+
+  private static double component(Vec3 v, int axis) {
+    return axis == 0 ? v.x() : axis == 1 ? v.y() : v.z();
+  }
+
+  /** How far a point lies outside a box in the two axes square to a direction. */
+  private static double beyond(Vec3 point, Vec3 direction, Vec3 size) {
+    double most = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      if (Math.abs(component(direction, axis)) < 0.5) {
+        most = Math.max(most, Math.abs(component(point, axis)) - component(size, axis) / 2);
+      }
+    }
+    return most;
   }
 }

@@ -1,0 +1,50 @@
+package io.github.holdpath.sim.study;
+
+import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.sim.motion.Motion;
+import io.github.holdpath.sim.scene.Scene;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a result rests on, a sentence each that names what to do. */
+final class Assumptions {
+  private Assumptions() {}
+
+  static List<String> of(Scene scene, Motion motion) {
+    List<String> list = new ArrayList<>();
+    for (Scene.InputNote input : scene.inputs()) {
+      list.add(input.pointer() + " " + input.text() + ": " + remedy(input.origin()));
+    }
+    boolean alike =
+        scene.grip().patches().stream()
+            .filter(p -> !p.ledge())
+            .allMatch(p -> p.stiffness().equals(PatchStiffness.ALIKE));
+    if (alike) {
+      list.add("No stiffness is given: all patches count as equally stiff; give grip stiffness.");
+    }
+    list.add(
+        "The part does not swing on its grip here: leave room for overshoot on soft cups or"
+            + " fingers.");
+    list.add(
+        "Pull and force stand at their nominal value while the part is held: wait until they do"
+            + " before lifting.");
+    if (scene.grip().patches().stream()
+        .allMatch(
+            p ->
+                Double.isInfinite(p.maxPressure()) && Double.isInfinite(p.maxPeakPressure()))) {
+      list.add("Crush is not checked: give part/damage/maxPressure to check it.");
+    }
+    list.addAll(motion.notes());
+    return list;
+  }
+
+  private static String remedy(Scene.Origin origin) {
+    return switch (origin) {
+      case MEASURED -> "measured; measure again when part, surface or tool changes.";
+      case DATA_SHEET -> "data sheet; check that its conditions are yours.";
+      case ESTIMATED -> "estimated; measure it before relying on the result.";
+      case ASSUMED -> "assumed; measure it on real parts in their worst state.";
+      case NOT_STATED -> "origin not stated; name it under origins.";
+    };
+  }
+}
