@@ -29,4 +29,9 @@ public record Recording(
       throw new IllegalArgumentException("a recording needs one pose for each time");
     }
   }
+
+  @Override
+  public Motion motion() {
+    return RecordedMotion.fit(this);
+  }
 }

@@ -17,4 +17,9 @@ public record Route(Pose start, LawKind law, List<RouteStep> steps) implements M
   public Route {
     steps = List.copyOf(steps);
   }
+
+  @Override
+  public Motion motion() {
+    return RouteMotion.plan(this);
+  }
 }

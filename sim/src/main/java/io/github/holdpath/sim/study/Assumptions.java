@@ -30,8 +30,7 @@ final class Assumptions {
             + " before lifting.");
     if (scene.grip().patches().stream()
         .allMatch(
-            p ->
-                Double.isInfinite(p.maxPressure()) && Double.isInfinite(p.maxPeakPressure()))) {
+            p -> Double.isInfinite(p.maxPressure()) && Double.isInfinite(p.maxPeakPressure()))) {
       list.add("Crush is not checked: give part/damage/maxPressure to check it.");
     }
     list.addAll(motion.notes());

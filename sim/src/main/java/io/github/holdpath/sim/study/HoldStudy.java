@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Judges whether a grip keeps hold of the part all along a motion: samples, then refines between the
- * samples wherever the least factor may lie (theory, section 3.5).
+ * Judges whether a grip keeps hold of the part all along a motion: samples, then refines between
+ * the samples wherever the least factor may lie (theory, section 3.5).
  *
  * <p>The use of the limits (1 over the factor) is what is searched: it is finite and smooth but for
  * kinks. Not for more than one thread at a time.
@@ -151,10 +151,7 @@ public final class HoldStudy {
     double most = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
     double time =
         Peak.of(
-            x -> -headroomAt(piece, x, most),
-            grid.time(at - 1),
-            grid.time(at),
-            grid.time(at + 1));
+            x -> -headroomAt(piece, x, most), grid.time(at - 1), grid.time(at), grid.time(at + 1));
     t.offerSpeed(piece, time, headroomAt(piece, time, t.speedSquared));
   }
 
@@ -169,9 +166,7 @@ public final class HoldStudy {
   private static PreloadUse preloadUse(ContactPatch p) {
     double area = p.shape().area();
     double permitted =
-        area > 0
-            ? Math.min(p.maxPressure(), p.maxPeakPressure()) * area
-            : Double.POSITIVE_INFINITY;
+        area > 0 ? Math.min(p.maxPressure(), p.maxPeakPressure()) * area : Double.POSITIVE_INFINITY;
     return new PreloadUse(p.name(), p.preload(), permitted);
   }
 

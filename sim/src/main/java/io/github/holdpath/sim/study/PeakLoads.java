@@ -18,8 +18,7 @@ final class PeakLoads {
   private PeakLoads() {}
 
   static Peaks of(Scene scene, Motion motion, double step) {
-    LoadModel part =
-        new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
+    LoadModel part = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     PeakLoads peaks = new PeakLoads();
     double[] state = new double[MotionState.SIZE];
     double[] load = new double[LoadModel.SIZE];

@@ -1,10 +1,10 @@
 package io.github.holdpath.sim.study;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
-import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.Scene;
@@ -105,14 +105,12 @@ final class Plausibility {
     if (patch.shape().round()) {
       for (int i = 0; i < OUTLINE_POINTS; i++) {
         double angle = 2 * Math.PI * i / OUTLINE_POINTS;
-        points.add(
-            patch.pose().apply(new Vec3(x * Math.cos(angle), y * Math.sin(angle), 0)));
+        points.add(patch.pose().apply(new Vec3(x * Math.cos(angle), y * Math.sin(angle), 0)));
       }
       return points;
     }
     for (int i = 0; i < 4; i++) {
-      points.add(
-          patch.pose().apply(new Vec3((i & 1) == 0 ? x : -x, (i & 2) == 0 ? y : -y, 0)));
+      points.add(patch.pose().apply(new Vec3((i & 1) == 0 ? x : -x, (i & 2) == 0 ? y : -y, 0)));
     }
     return points;
   }
@@ -133,8 +131,7 @@ final class Plausibility {
       double nearest = Double.POSITIVE_INFINITY;
       for (ContactPatch b : patches) {
         if (b != a && b.shape().sealed()) {
-          nearest =
-              Math.min(nearest, a.pose().position().minus(b.pose().position()).norm());
+          nearest = Math.min(nearest, a.pose().position().minus(b.pose().position()).norm());
         }
       }
       if (nearest < Double.POSITIVE_INFINITY) {
