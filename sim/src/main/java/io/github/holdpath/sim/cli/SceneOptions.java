@@ -1,0 +1,64 @@
+package io.github.holdpath.sim.cli;
+
+import io.github.holdpath.sim.scene.LoadedScene;
+import io.github.holdpath.sim.scene.SceneException;
+import io.github.holdpath.sim.scene.SceneReader;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every command on a scene takes. */
+final class SceneOptions {
+  @Parameters(index = "0", paramLabel = "SCENE", description = "The scene file (JSON).")
+  String file = "";
+
+  @Option(
+      names = "--set",
+      paramLabel = "POINTER=VALUE",
+      description =
+          "Put a value in place of the file's, as often as wanted: --set grip/friction=0.3 or --set"
+              + " \"route/3/speed=80 %%\".")
+  List<String> set = new ArrayList<>();
+
+  @Option(
+      names = "--require",
+      paramLabel = "S",
+      description = "Required safety in place of the scene's, at least 1.")
+  @Nullable Double require;
+
+  LoadedScene load() throws CallException, SceneException {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (String s : set) {
+      int equals = s.indexOf('=');
+      if (equals < 1) {
+        throw new CallException(
+            "--set " + s + ": give a place and a value, as --set grip/friction=0.3");
+      }
+      if (values.put(s.substring(0, equals), s.substring(equals + 1)) != null) {
+        throw new CallException(
+            "--set " + s + ": " + s.substring(0, equals) + " is set twice; set it once");
+      }
+    }
+    try {
+      return SceneReader.read(Path.of(file), values);
+    } catch (InvalidPathException e) {
+      throw new CallException("\"" + file + "\" is not a file name: " + e.getReason());
+    }
+  }
+
+  double requiredSafety(LoadedScene loaded) throws CallException {
+    if (require == null) {
+      return loaded.scene().requiredSafety();
+    }
+    if (!(require >= 1 && require <= 100)) {
+      throw new CallException("--require " + require + ": give a number from 1 to 100, as 1.5");
+    }
+    return require;
+  }
+}

@@ -1,0 +1,250 @@
+package io.github.holdpath.sim.report;
+
+import io.github.holdpath.dynamics.margin.FailureMode;
+import io.github.holdpath.dynamics.margin.SpeedHeadroom;
+import io.github.holdpath.sim.motion.MotionSegment;
+import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.SegmentResult;
+import io.github.holdpath.sim.study.StudyResult;
+import io.github.holdpath.sim.study.Verdict;
+import io.github.holdpath.sim.study.Worst;
+import java.util.List;
+import java.util.Locale;
+
+/** The table and verdict that {@code check} prints, at most 80 characters wide. */
+public final class CheckReport {
+  private static final String HEADER_1 =
+      " #  move             peak    peak   worst  factor  margin  may run  first to fail";
+  private static final String HEADER_2 =
+      "                      m/s   m/s^2    at s           needs 1   speed";
+
+  private final StudyResult result;
+  private final Ink ink;
+  private final StringBuilder out = new StringBuilder();
+
+  private CheckReport(StudyResult result, Ink ink) {
+    this.result = result;
+    this.ink = ink;
+  }
+
+  /** The whole text, lines ended by a line feed. */
+  public static String text(StudyResult result, Ink ink) {
+    return new CheckReport(result, ink).write();
+  }
+
+  private String write() {
+    title();
+    table();
+    verdict();
+    settings();
+    list("Warnings", result.warnings());
+    list("Rests on", result.assumptions());
+    out.append('\n');
+    Text.wrap(out, "Caution: ", "  ", Words.CAUTION);
+    return out.toString();
+  }
+
+  private void title() {
+    Scene scene = result.scene();
+    out.append(scene.title()).append('\n');
+    Text.wrap(
+        out,
+        "  ",
+        "  ",
+        scene.part().name()
+            + ", "
+            + Text.number(scene.part().body().mass(), 4)
+            + " kg, held by "
+            + scene.grip().kind()
+            + " ("
+            + result.scene().grip().patches().size()
+            + " contacts), required safety "
+            + Text.number(result.requiredSafety(), 4));
+    out.append('\n');
+  }
+
+  private void table() {
+    out.append(HEADER_1).append('\n').append(HEADER_2).append('\n');
+    for (SegmentResult segment : result.segments()) {
+      row(segment);
+    }
+    out.append('\n');
+  }
+
+  private void row(SegmentResult segment) {
+    MotionSegment move = segment.move();
+    out.append(Text.right(Integer.toString(move.index()), 2)).append("  ");
+    out.append(Text.left(move.name().isEmpty() ? "-" : move.name(), 14));
+    boolean travels = move.length() > 0;
+    out.append(Text.right(travels ? Text.number(move.peakSpeed(), 3) : "-", 7));
+    out.append(Text.right(travels ? Text.number(move.peakAcceleration(), 3) : "-", 8));
+    if (segment.worst().isEmpty()) {
+      out.append(Text.right("-", 8)).append(Text.right("-", 8)).append(Text.right("-", 8));
+      out.append(Text.right("-", 9)).append("  not held\n");
+      return;
+    }
+    Worst worst = segment.worst().get();
+    double margin = worst.first().factor() / result.requiredSafety();
+    boolean unlimited = worst.first().unlimited();
+    boolean fails = margin < 1;
+    out.append(Text.right(Text.fixed(worst.time(), 3), 8));
+    out.append(paint(fails, Text.right(unlimited ? "none" : figure(worst.first().factor()), 8)));
+    out.append(paint(fails, Text.right((unlimited ? "none" : figure(margin)), 7)));
+    out.append(fails ? "!" : " ");
+    out.append(Text.right(speed(segment.speedHeadroom()), 9)).append("  ");
+    out.append(
+            unlimited
+                ? "no limit"
+                : (worst.first().mode().label() + " " + worst.first().patchName()).trim())
+        .append('\n');
+  }
+
+  private static String figure(double v) {
+    return v < 10 ? Text.fixed(v, 2) : Text.number(v, 3);
+  }
+
+  private static String speed(double k) {
+    if (k >= SpeedHeadroom.LARGEST) {
+      return "any";
+    }
+    return "x" + (k < 10 ? Text.fixed(Math.floor(k * 100) / 100, 2) : Text.number(k, 3));
+  }
+
+  private String paint(boolean bad, String s) {
+    return bad ? ink.bad(s) : s;
+  }
+
+  private void verdict() {
+    boolean holds = result.verdict() == Verdict.HOLDS;
+    Worst worst = result.worst();
+    String word = result.verdict().label().toUpperCase(Locale.ROOT);
+    String numbers =
+        worst.first().mode() == FailureMode.NONE
+            ? ": the load meets no limit."
+            : ": least factor "
+                + figure(worst.first().factor())
+                + (holds ? ", required " : " is below the required ")
+                + Text.number(result.requiredSafety(), 4)
+                + " (margin "
+                + figure(result.margin())
+                + ").";
+    out.append(holds ? ink.good(word) : ink.bad(word)).append(numbers).append('\n');
+    if (worst.first().mode() != FailureMode.NONE) {
+      Text.wrap(
+          out,
+          "  ",
+          "  ",
+          "At "
+              + Text.fixed(worst.time(), 3)
+              + " s in "
+              + Words.segment(result, worst.segment())
+              + " "
+              + Words.happens(worst.first())
+              + ".");
+    }
+    headroom();
+    if (!holds) {
+      cures();
+    }
+    out.append("  Cycle ")
+        .append(Text.fixed(result.cycleTime(), 2))
+        .append(" s, part held ")
+        .append(Text.fixed(result.heldTime(), 2))
+        .append(" s, ")
+        .append(Text.number(result.partsPerHour(), 3))
+        .append(" parts per hour.\n");
+    result
+        .preload()
+        .ifPresent(
+            p ->
+                Text.wrap(
+                    out,
+                    "  ",
+                    "  ",
+                    "At rest the grip presses with "
+                        + Text.number(100 * p.ratio(), 3)
+                        + " % of what the part may take ("
+                        + p.patch()
+                        + ": "
+                        + Text.number(p.preload(), 3)
+                        + " N of "
+                        + Text.number(p.permitted(), 3)
+                        + " N)."));
+  }
+
+  private void headroom() {
+    double k = result.speedHeadroom();
+    String sentence;
+    if (k >= SpeedHeadroom.LARGEST) {
+      sentence = "Speed does not matter here: the motion's own load meets no limit.";
+    } else if (k == 0) {
+      sentence =
+          "No speed helps: the weight alone asks for more than the grip gives at the required"
+              + " safety.";
+    } else {
+      sentence =
+          "The whole job just holds at "
+              + Text.number(Math.floor(k * 1000) / 10, 4)
+              + " % of this speed (acceleration at "
+              + Text.number(Math.floor(k * k * 1000) / 10, 4)
+              + " %); see that the controller's override scales its ramps so.";
+    }
+    Text.wrap(out, "  ", "  ", sentence);
+  }
+
+  private void cures() {
+    Worst worst = result.worst();
+    boolean byForce =
+        worst.first().mode() != FailureMode.CRUSH && worst.first().mode() != FailureMode.FLOATS;
+    if (byForce && worst.first().factor() > 0) {
+      Text.wrap(
+          out,
+          "  ",
+          "  ",
+          "At this speed the grip needs "
+              + Text.number(Math.ceil(100 / result.margin()) / 100, 4)
+              + " times its "
+              + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
+              + " in the same places.");
+    }
+    List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
+    for (SegmentResult s : result.segments()) {
+      boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
+      if (slow && !moves.isEmpty()) {
+        out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
+        String options =
+            Settings.slowed(result.scene(), moves.get(s.move().index() - 1), s.speedHeadroom());
+        for (String option : options.split(" (?=--set)")) {
+          out.append("    ").append(option).append('\n');
+        }
+      }
+    }
+  }
+
+  private void settings() {
+    List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
+    if (moves.isEmpty()) {
+      return;
+    }
+    out.append("\nSettings of each move (percent of the scene's limits):\n");
+    for (int i = 0; i < moves.size(); i++) {
+      MotionSegment move = result.segments().get(i).move();
+      Text.wrap(
+          out,
+          "  " + Text.left(Words.move(move), 16),
+          " ".repeat(18),
+          Settings.line(result.scene(), moves.get(i), move.length(), move.turn()));
+    }
+  }
+
+  private void list(String heading, List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    out.append('\n').append(heading).append(":\n");
+    for (String sentence : sentences) {
+      Text.wrap(out, "  - ", "    ", sentence);
+    }
+  }
+}

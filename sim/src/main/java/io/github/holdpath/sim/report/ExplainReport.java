@@ -1,0 +1,330 @@
+package io.github.holdpath.sim.report;
+
+import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.Drive;
+import io.github.holdpath.dynamics.load.AirLoad;
+import io.github.holdpath.dynamics.margin.FailureMode;
+import io.github.holdpath.dynamics.margin.LimitUse;
+import io.github.holdpath.dynamics.spatial.MotionState;
+import io.github.holdpath.dynamics.spatial.Quaternion;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.spatial.Wrench;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.Explanation;
+import java.util.List;
+
+/** The whole sum at one instant, step by step, to be followed with a pocket calculator. */
+public final class ExplainReport {
+  private static final int DIGITS = 6;
+
+  private final Explanation e;
+  private final Scene scene;
+  private final StringBuilder out = new StringBuilder();
+
+  private ExplainReport(Explanation explanation) {
+    this.e = explanation;
+    this.scene = explanation.scene();
+  }
+
+  /** The whole text, lines ended by a line feed. */
+  public static String text(Explanation explanation) {
+    return new ExplainReport(explanation).write();
+  }
+
+  private String write() {
+    line(scene.title());
+    line(
+        "At "
+            + Text.fixed(e.time(), 4)
+            + " s, "
+            + (e.segment() == 0 ? "before the first move" : "move " + e.segment())
+            + (e.held()
+                ? ", part held."
+                : ". The part is not held here: the sum shows what would be."));
+    line("Forces in N, moments in N m, lengths in m. World axes W, grip axes T.");
+    motion();
+    force();
+    moment();
+    shares();
+    limits();
+    factor();
+    out.append('\n');
+    Text.wrap(out, "Caution: ", "  ", Words.CAUTION);
+    return out.toString();
+  }
+
+  private void motion() {
+    MotionState s = e.state();
+    Quaternion q = s.pose().rotation();
+    head("1 Motion of the grip frame (world axes)");
+    vector("position p", s.pose().position(), "m");
+    line(
+        "  rotation q (w x y z)      "
+            + figure(q.w())
+            + "  "
+            + figure(q.x())
+            + "  "
+            + figure(q.y())
+            + "  "
+            + figure(q.z()));
+    vector("velocity v", s.velocity(), "m/s");
+    vector("acceleration a", s.acceleration(), "m/s^2");
+    vector("angular velocity w", s.angularVelocity(), "rad/s");
+    vector("angular acceleration e", s.angularAcceleration(), "rad/s^2");
+  }
+
+  private void force() {
+    Vec3 g = scene.site().gravity();
+    double m = scene.part().body().mass();
+    head("2 Force on the part: F = m (a_c - g)" + (hasAir() ? " + air" : ""));
+    vector("centre of mass c in T", scene.part().body().centreOfMass(), "m");
+    vector("arm r = R c in W", e.arm(), "m");
+    line("  a_c = a + e x r + w x (w x r)");
+    vector("a_c in W", e.centreAcceleration(), "m/s^2");
+    vector("g in W", g, "m/s^2");
+    Vec3 rigid = e.centreAcceleration().minus(g).times(m);
+    vector("m (a_c - g) in W, m = " + Text.number(m, DIGITS), rigid, "N");
+    if (hasAir()) {
+      Quaternion q = e.state().pose().rotation();
+      Vec3 air = q.rotate(e.load().total().force()).minus(rigid);
+      AirLoad a = scene.part().air();
+      line(
+          "  air: 1/2 rho CdA |v_c| v_c + m_a (n . a_c) n, rho CdA = "
+              + Text.number(a.density() * a.dragArea(), 4)
+              + " kg/m, m_a = "
+              + Text.number(a.addedMass(), 4)
+              + " kg");
+      vector("air in W", air, "N");
+    }
+    vector("F in T = R^T F", e.load().total().force(), "N");
+    vector("  of it gravity", e.load().gravity().force(), "N");
+    vector("  of it motion", e.load().motion().force(), "N");
+  }
+
+  private boolean hasAir() {
+    return scene.part().air().dragArea() > 0 || scene.part().air().addedMass() > 0;
+  }
+
+  private void moment() {
+    var i = scene.part().body().inertia();
+    Vec3 moment = e.load().total().moment();
+    Vec3 arm = scene.part().body().centreOfMass().cross(e.load().total().force());
+    head("3 Moment about the grip frame's origin: M = c x F + I e + w x I w (in T)");
+    vector("c x F", arm, "N m");
+    line(
+        "  I about c (kg m^2)        xx "
+            + figure(i.xx())
+            + "  yy "
+            + figure(i.yy())
+            + "  zz "
+            + figure(i.zz()));
+    if (i.xy() != 0 || i.xz() != 0 || i.yz() != 0) {
+      line(
+          "                            xy "
+              + figure(i.xy())
+              + "  xz "
+              + figure(i.xz())
+              + "  yz "
+              + figure(i.yz()));
+    }
+    vector("I e + w x I w", moment.minus(arm), "N m");
+    vector("M", moment, "N m");
+  }
+
+  private void shares() {
+    List<ContactPatch> patches = scene.grip().patches();
+    List<Drive> drives = scene.grip().drives();
+    double[] give = e.give();
+    boolean alike =
+        patches.stream().allMatch(p -> p.stiffness().equals(PatchStiffness.ALIKE) || p.ledge());
+    head("4 Shares: the part shifts by d and turns by t on its springs");
+    if (alike) {
+      line("  No stiffness given: kn = 1 and ks = 2/3 N/m stand for all patches.");
+    }
+    vector("d", new Vec3(give[0], give[1], give[2]), "m");
+    vector("t", new Vec3(give[3], give[4], give[5]), "rad");
+    for (int k = 0; k < drives.size(); k++) {
+      line("  drive " + (k + 1) + " moves by " + figure(give[6 + k]) + " m along its closing axes");
+    }
+    line("  At a patch with centre p: u = d + t x p (+ drive), in patch axes. Its share is");
+    line("  ks ux, ks uy, kn uz, kx tx, ky ty, kz tz:");
+    out.append('\n');
+    line("  patch            kn      ks      kx      ky      kz");
+    line("                  N/m     N/m   N m/rad N m/rad N m/rad");
+    for (ContactPatch p : patches) {
+      double kn = p.stiffness().normal();
+      double ks = p.ledge() ? 0 : p.stiffness().shear();
+      double turn = p.ledge() ? 0 : 1;
+      line(
+          "  "
+              + Text.left(p.name(), 12)
+              + column(kn)
+              + column(ks)
+              + column(turn * kn * p.shape().tiltX())
+              + column(turn * kn * p.shape().tiltY())
+              + column(ks * p.shape().torsion()));
+    }
+    out.append('\n');
+    line("  patch             x       y       z");
+    for (ContactPatch p : patches) {
+      Vec3 at = p.pose().position();
+      line("  " + Text.left(p.name(), 12) + column(at.x()) + column(at.y()) + column(at.z()));
+    }
+    out.append('\n');
+    line("  share, patch axes:");
+    line("  patch            fx      fy       n      mx      my      mz");
+    Wrench sum = Wrench.ZERO;
+    for (int k = 0; k < patches.size(); k++) {
+      Wrench w = e.shares().get(k);
+      sum = sum.plus(w.seenFrom(patches.get(k).pose()));
+      line("  " + Text.left(patches.get(k).name(), 12) + columns(w));
+    }
+    line("  sum about T " + columns(sum) + "  = F, M");
+  }
+
+  private void limits() {
+    List<ContactPatch> patches = scene.grip().patches();
+    head("5 Limits: each is met at the factor reserve / demand");
+    line("  patch        limit              reserve      demand      factor");
+    for (int k = 0; k < patches.size(); k++) {
+      for (LimitUse l : e.limits().get(k)) {
+        double factor = l.factor();
+        line(
+            "  "
+                + Text.left(patches.get(k).name(), 12)
+                + " "
+                + Text.left(l.label(), 17)
+                + Text.right(Text.number(l.reserve(), 5), 9)
+                + Text.right(Text.number(l.demand(), 5), 12)
+                + Text.right(factor >= 1e4 ? "no limit" : Text.number(factor, 5), 12)
+                + (l.failing() ? "" : "  not failing"));
+      }
+    }
+    if (e.first().patch() >= 0) {
+      slipFormula(e.first().patch());
+    }
+  }
+
+  /** The friction limit of the patch that goes first, with its numbers put in. */
+  private void slipFormula(int patch) {
+    ContactPatch p = scene.grip().patches().get(patch);
+    if (p.ledge()) {
+      return;
+    }
+    Wrench w = e.shares().get(patch);
+    double fx = w.force().x();
+    double fy = w.force().y();
+    double n = w.force().z();
+    double torsion = Math.abs(w.moment().z()) / p.shape().torsionRadius();
+    out.append('\n');
+    line(
+        "  How "
+            + p.name()
+            + " comes to it ("
+            + p.shape().label()
+            + ", mu "
+            + Text.number(p.friction(), 4)
+            + ", preload N0 "
+            + Text.number(p.preload(), DIGITS)
+            + " N):");
+    line("  torsion radius e = " + figure(p.shape().torsionRadius()) + " m");
+    line("  M = |mz|/e = " + figure(torsion) + " N");
+    double g;
+    if (p.shape().round()) {
+      double f = Math.hypot(fx, fy);
+      double c = p.shape().crossX();
+      g = Math.sqrt(f * f + 2 * c * f * torsion + torsion * torsion);
+      line("  f = sqrt(fx^2 + fy^2) = " + figure(f) + " N");
+      line("  G = sqrt(f^2 + 2 c f M + M^2), c = " + figure(c) + ": " + figure(g) + " N");
+    } else {
+      double cx = p.shape().crossX();
+      double cy = p.shape().crossY();
+      double cross = cx * Math.abs(fx) + cy * Math.abs(fy);
+      g = Math.sqrt(fx * fx + fy * fy + 2 * cross * torsion + torsion * torsion);
+      line("  G = sqrt(fx^2 + fy^2 + 2 (cx |fx| + cy |fy|) M + M^2),");
+      line("      cx = " + figure(cx) + ", cy = " + figure(cy) + ": " + figure(g) + " N");
+    }
+    double demand = g - p.friction() * n;
+    line(
+        "  slip: mu N0 / (G - mu n) = "
+            + figure(p.friction() * p.preload())
+            + " / "
+            + figure(demand)
+            + (demand > 0
+                ? " = " + figure(p.friction() * p.preload() / demand)
+                : ": pressed on, no limit"));
+  }
+
+  private void factor() {
+    head("6 Factor");
+    if (e.first().mode() == FailureMode.FLOATS) {
+      line("  The grip carries nothing of this part of the load, so the factor is 0:");
+      vector("force not carried", e.uncarried().force(), "N");
+      vector("moment not carried", e.uncarried().moment(), "N m");
+      return;
+    }
+    boolean none = e.first().mode() == FailureMode.NONE;
+    line(
+        "  least over all failing limits: "
+            + (none ? "no limit" : figure(e.first().factor()) + ": " + Words.happens(e.first())));
+    if (!none) {
+      line(
+          "  margin = factor / required safety = "
+              + figure(e.first().factor())
+              + " / "
+              + Text.number(e.requiredSafety(), 4)
+              + " = "
+              + figure(e.first().factor() / e.requiredSafety())
+              + (e.first().factor() < e.requiredSafety() ? ": does not pass" : ": passes"));
+      if (e.opening() < e.first().factor()) {
+        Text.wrap(
+            out,
+            "  ",
+            "  ",
+            "A pad begins to lift at an edge at factor "
+                + figure(e.opening())
+                + ", before that: shares beyond it are approximate.");
+      }
+    }
+    line(
+        "  speed headroom at this instant: "
+            + (e.speedHeadroom() >= 100 ? "no limit" : "x" + figure(e.speedHeadroom()))
+            + " (gravity stays, motion grows with k^2)");
+  }
+
+  private void head(String title) {
+    out.append('\n').append(title).append('\n');
+  }
+
+  private void line(String s) {
+    out.append(s.stripTrailing()).append('\n');
+  }
+
+  private void vector(String name, Vec3 v, String unit) {
+    line(
+        "  "
+            + Text.left(name, 32)
+            + Text.right(figure(v.x()), 13)
+            + Text.right(figure(v.y()), 13)
+            + Text.right(figure(v.z()), 13)
+            + " "
+            + unit);
+  }
+
+  private static String columns(Wrench w) {
+    StringBuilder s = new StringBuilder();
+    for (double v : w.toArray()) {
+      s.append(column(v));
+    }
+    return s.toString();
+  }
+
+  private static String column(double v) {
+    return Text.right(Math.abs(v) < 1e-9 ? "0" : Text.number(v, 4), 10);
+  }
+
+  private static String figure(double v) {
+    return Math.abs(v) < 1e-12 ? "0" : Text.number(v, DIGITS);
+  }
+}

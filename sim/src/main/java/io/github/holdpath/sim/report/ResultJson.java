@@ -1,0 +1,177 @@
+package io.github.holdpath.sim.report;
+
+import io.github.holdpath.dynamics.margin.FirstSlip;
+import io.github.holdpath.sim.motion.MotionSegment;
+import io.github.holdpath.sim.scene.LoadedScene;
+import io.github.holdpath.sim.study.Peaks;
+import io.github.holdpath.sim.study.SegmentResult;
+import io.github.holdpath.sim.study.StudyResult;
+import io.github.holdpath.sim.study.Worst;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+
+/** The result file {@code holdpath-result/1} (docs/formats/result.md): SI, keys in fixed order. */
+public final class ResultJson {
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+
+  private final JsonGenerator json;
+  private final StudyResult result;
+
+  private ResultJson(JsonGenerator json, StudyResult result) {
+    this.json = json;
+    this.result = result;
+  }
+
+  /**
+   * The whole file, ended by a line feed.
+   *
+   * @param version of the program
+   */
+  public static String text(StudyResult result, LoadedScene from, String version) {
+    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+    ObjectWriteContext.Base context =
+        new ObjectWriteContext.Base() {
+          @Override
+          public DefaultPrettyPrinter getPrettyPrinter() {
+            return new DefaultPrettyPrinter().withObjectIndenter(lines);
+          }
+        };
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = FACTORY.createGenerator(context, text)) {
+      new ResultJson(json, result).write(from, version);
+    }
+    return text + "\n";
+  }
+
+  private void write(LoadedScene from, String version) {
+    json.writeStartObject();
+    json.writeStringProperty("format", "holdpath-result/1");
+    json.writeStringProperty("version", version);
+    json.writeName("scene");
+    json.writeStartObject();
+    json.writeStringProperty("title", result.scene().title());
+    json.writeStringProperty("file", String.valueOf(Path.of(from.fileName()).getFileName()));
+    json.writeStringProperty("sha256", from.sha256());
+    json.writeName("set");
+    json.writeStartObject();
+    for (Map.Entry<String, String> e : from.set().entrySet()) {
+      json.writeStringProperty(e.getKey(), e.getValue());
+    }
+    json.writeEndObject();
+    json.writeEndObject();
+    json.writeStringProperty("verdict", result.verdict().label());
+    json.writeNumberProperty("requiredSafety", result.requiredSafety());
+    factor(result.worst().first(), result.speedHeadroom());
+    worst(result.worst());
+    json.writeNumberProperty("cycleTime", result.cycleTime());
+    json.writeNumberProperty("heldTime", result.heldTime());
+    json.writeNumberProperty("partsPerHour", result.partsPerHour());
+    json.writeName("segments");
+    json.writeStartArray();
+    for (SegmentResult segment : result.segments()) {
+      segment(segment);
+    }
+    json.writeEndArray();
+    peaks(result.peaks());
+    if (result.preload().isPresent()) {
+      var preload = result.preload().get();
+      json.writeName("preload");
+      json.writeStartObject();
+      json.writeStringProperty("patch", preload.patch());
+      json.writeNumberProperty("force", preload.preload());
+      json.writeNumberProperty("permitted", preload.permitted());
+      json.writeEndObject();
+    }
+    strings("assumptions", result.assumptions());
+    strings("warnings", result.warnings());
+    json.writeEndObject();
+  }
+
+  private void factor(FirstSlip first, double headroom) {
+    limited("factor", first.factor(), first.unlimited());
+    limited("margin", first.factor() / result.requiredSafety(), first.unlimited());
+    json.writeNumberProperty("speedHeadroom", headroom);
+  }
+
+  private void worst(Worst worst) {
+    json.writeName("worst");
+    json.writeStartObject();
+    json.writeNumberProperty("time", worst.time());
+    json.writeNumberProperty("segment", worst.segment());
+    json.writeStringProperty("patch", worst.first().patchName());
+    json.writeStringProperty("mode", worst.first().mode().label());
+    json.writeName("wrench");
+    json.writeStartArray();
+    for (double w : worst.load().total().toArray()) {
+      json.writeNumber(w + 0.0);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void segment(SegmentResult s) {
+    MotionSegment move = s.move();
+    json.writeStartObject();
+    json.writeNumberProperty("index", move.index());
+    json.writeStringProperty("pointer", move.pointer());
+    json.writeStringProperty("name", move.name());
+    json.writeBooleanProperty("held", s.held());
+    json.writeNumberProperty("from", move.from());
+    json.writeNumberProperty("to", move.to());
+    json.writeNumberProperty("length", move.length());
+    json.writeNumberProperty("turn", move.turn());
+    json.writeNumberProperty("peakSpeed", move.peakSpeed());
+    json.writeNumberProperty("peakAcceleration", move.peakAcceleration());
+    limited("peakJerk", move.peakJerk(), Double.isInfinite(move.peakJerk()));
+    json.writeNumberProperty("peakTurnSpeed", move.peakTurnSpeed());
+    json.writeNumberProperty("peakTurnAcceleration", move.peakTurnAcceleration());
+    limited("peakTurnJerk", move.peakTurnJerk(), Double.isInfinite(move.peakTurnJerk()));
+    if (s.worst().isPresent()) {
+      Worst worst = s.worst().get();
+      factor(worst.first(), s.speedHeadroom());
+      json.writeStringProperty("mode", worst.first().mode().label());
+      json.writeStringProperty("patch", worst.first().patchName());
+      json.writeNumberProperty("worstTime", worst.time());
+    }
+    json.writeEndObject();
+  }
+
+  private void peaks(Peaks peaks) {
+    json.writeName("peaks");
+    json.writeStartObject();
+    json.writeNumberProperty("gripForce", peaks.gripForce());
+    json.writeNumberProperty("gripMoment", peaks.gripMoment());
+    if (peaks.flangeForce().isPresent()) {
+      json.writeNumberProperty("flangeForce", peaks.flangeForce().getAsDouble());
+      json.writeNumberProperty("flangeMoment", peaks.flangeMoment().orElseThrow());
+    }
+    json.writeEndObject();
+  }
+
+  /** A number, or null where there is no limit. */
+  private void limited(String key, double value, boolean unlimited) {
+    if (unlimited) {
+      json.writeNullProperty(key);
+    } else {
+      json.writeNumberProperty(key, value);
+    }
+  }
+
+  private void strings(String key, List<String> values) {
+    json.writeName(key);
+    json.writeStartArray();
+    for (String value : values) {
+      json.writeString(value);
+    }
+    json.writeEndArray();
+  }
+}

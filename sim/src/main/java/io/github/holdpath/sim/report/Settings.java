@@ -1,0 +1,114 @@
+package io.github.holdpath.sim.report;
+
+import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.scene.Scene;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/** What to type into a controller, move by move, and how to slow one move. */
+final class Settings {
+  private static final List<Quantity> QUANTITIES =
+      List.of(
+          new Quantity("speed", "m/s", 1, MoveLimits::speed),
+          new Quantity("acceleration", "m/s^2", 2, MoveLimits::acceleration),
+          new Quantity("jerk", "m/s^3", 3, MoveLimits::jerk),
+          new Quantity("turnSpeed", "deg/s", 1, MoveLimits::turnSpeed),
+          new Quantity("turnAcceleration", "deg/s^2", 2, MoveLimits::turnAcceleration),
+          new Quantity("turnJerk", "deg/s^3", 3, MoveLimits::turnJerk));
+
+  private Settings() {}
+
+  /** One limit of a move; {@code order} is the power of time in it. */
+  private record Quantity(
+      String field, String unit, int order, ToDoubleFunction<MoveLimits> value) {
+    boolean turns() {
+      return field.startsWith("turn");
+    }
+
+    double shown(MoveLimits limits) {
+      double v = value.applyAsDouble(limits);
+      return turns() ? Math.toDegrees(v) : v;
+    }
+  }
+
+  /** Moves of a route; empty for a recording. */
+  static List<RouteStep.Move> moves(MotionSource source) {
+    List<RouteStep.Move> moves = new ArrayList<>();
+    if (source instanceof Route route) {
+      for (RouteStep step : route.steps()) {
+        if (step instanceof RouteStep.Move move) {
+          moves.add(move);
+        }
+      }
+    }
+    return moves;
+  }
+
+  /** Speed, acceleration and jerk of one move in SI and in percent of the scene's limits. */
+  static String line(Scene scene, RouteStep.Move move, double length, double turn) {
+    boolean jerk = scene.motion() instanceof Route route && route.law().boundsJerk();
+    List<String> parts = new ArrayList<>();
+    for (Quantity q : QUANTITIES) {
+      double v = q.shown(move.limits());
+      boolean used = (q.turns() ? turn : length) > 0 && (q.order() < 3 || jerk);
+      if (used && Double.isFinite(v)) {
+        double percent = 100 * v / q.shown(scene.limits());
+        parts.add(
+            words(q.field())
+                + " "
+                + Text.number(v, 4)
+                + " "
+                + q.unit()
+                + " ("
+                + Text.number(percent, 3)
+                + " %)");
+      }
+    }
+    return String.join(", ", parts);
+  }
+
+  private static String words(String field) {
+    return field.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The {@code --set} options that play one move k times as fast, rounded to the safe side: speed
+   * times k, acceleration k^2, jerk k^3.
+   */
+  static String slowed(Scene scene, RouteStep.Move move, double k) {
+    List<String> options = new ArrayList<>();
+    for (Quantity q : QUANTITIES) {
+      double now = q.shown(move.limits());
+      if (!Double.isFinite(now)) {
+        continue;
+      }
+      Quantity twin = QUANTITIES.get((QUANTITIES.indexOf(q) + 3) % 6);
+      double share = now / q.shown(scene.limits());
+      double twinShare = twin.shown(move.limits()) / twin.shown(scene.limits());
+      // Percents act on travel and turning alike.
+      boolean percent = Double.isNaN(twinShare) || Math.abs(share - twinShare) < 1e-9;
+      double factor = Math.pow(k, q.order());
+      if (percent && q.turns() && Double.isFinite(twin.shown(move.limits()))) {
+        continue;
+      }
+      String field = percent ? words(q.field()).replace("turn ", "") : q.field();
+      String value =
+          percent ? down(100 * share * factor) + " %" : down(now * factor) + " " + q.unit();
+      options.add("--set \"" + move.pointer() + "/" + field + "=" + value + "\"");
+    }
+    return String.join(" ", options);
+  }
+
+  /** Three significant digits, towards zero. */
+  private static String down(double v) {
+    return new java.math.BigDecimal(v)
+        .round(new java.math.MathContext(3, java.math.RoundingMode.DOWN))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}
