@@ -77,4 +77,12 @@ class AtmosphereValidationTest {
   void refusesAltitudesOutsideTheModel(double altitude) {
     Expect.refused("altitude must lie in -500.0 to 9000.0 m", () -> Atmosphere.pressure(altitude));
   }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
+  void densityRefusesWhatNoAirHas(double bad) {
+    Expect.refused("pressure must be finite", () -> Atmosphere.density(bad, 288));
+    Expect.refused("temperature must be finite", () -> Atmosphere.density(101325, bad));
+    Expect.refused("temperature must be finite", () -> Atmosphere.density(101325, 0));
+  }
 }
