@@ -163,6 +163,16 @@ class PatchShapeTest {
   }
 
   @Test
+  void roundShapesAreAlikeInEveryDirection() {
+    for (PatchShape s : SHAPES.stream().filter(PatchShape::round).toList()) {
+      assertEquals(s.crossX(), s.crossY(), s.label());
+      assertEquals(s.kernX(), s.kernY(), s.label());
+      assertEquals(s.edgeX(), s.edgeY(), s.label());
+      assertEquals(s.tiltX(), s.tiltY(), s.label());
+    }
+  }
+
+  @Test
   void labelsTellTheKindsApart() {
     assertEquals(
         List.of("ring", "disc", "rectangle", "rectangle", "rectangle", "line"),

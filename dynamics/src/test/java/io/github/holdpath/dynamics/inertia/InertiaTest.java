@@ -210,6 +210,16 @@ class InertiaTest {
   }
 
   @Test
+  void principalMomentsRefuseWhatIsNotFinite() {
+    for (int i = 0; i < 6; i++) {
+      double[] n = {1, 1, 1, 0, 0, 0};
+      n[i] = Double.NaN;
+      Inertia bad = new Inertia(n[0], n[1], n[2], n[3], n[4], n[5]);
+      Expect.refused("inertia must be finite", bad::principal);
+    }
+  }
+
+  @Test
   void massPropertiesRefuseWhatNoBodyHas() {
     Vec3 c = Vec3.ZERO;
     for (double mass : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
