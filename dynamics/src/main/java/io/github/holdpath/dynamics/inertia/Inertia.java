@@ -2,6 +2,10 @@ package io.github.holdpath.dynamics.inertia;
 
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import java.util.Arrays;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
  * Rotational inertia of a body about its centre of mass, in stated axes. The off-diagonal numbers
@@ -56,14 +60,17 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
   }
 
   /**
-   * What keeps these numbers from being a physical body: a moment that is not positive, or a
-   * principal moment above the sum of the other two.
+   * What keeps these numbers from being a physical body: a number that is not finite, a negative
+   * principal moment, or one above the sum of the other two.
    *
    * @return one clause in words, empty when the body is possible; a point (all zero) is possible
    */
   public String fault() {
     if (equals(POINT)) {
       return "";
+    }
+    if (!finite()) {
+      return "must be finite, but was " + this;
     }
     double[] p = principal();
     double tolerance = 1e-9 * Math.abs(p[2]);
@@ -80,26 +87,36 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
     return "";
   }
 
-  /** Principal moments in rising order, kg m^2 (trigonometric solution of the cubic). */
+  /**
+   * Principal moments in rising order, kg m^2, each right to rounding of the largest. A closed
+   * solution of the cubic would lose half the digits where two are alike, as for every rod.
+   *
+   * @throws IllegalArgumentException if a number is not finite
+   */
   public double[] principal() {
-    double q = (xx + yy + zz) / 3;
-    double off = xy * xy + xz * xz + yz * yz;
-    double p2 = (xx - q) * (xx - q) + (yy - q) * (yy - q) + (zz - q) * (zz - q) + 2 * off;
-    double p = Math.sqrt(p2 / 6);
-    if (!(p > 0)) {
-      return new double[] {q, q, q};
+    if (!finite()) {
+      throw new IllegalArgumentException("inertia must be finite, but was " + this);
     }
-    double a = (xx - q) / p;
-    double b = (yy - q) / p;
-    double c = (zz - q) / p;
-    double d = xy / p;
-    double e = xz / p;
-    double f = yz / p;
-    double half = (a * (b * c - f * f) - d * (d * c - f * e) + e * (d * f - b * e)) / 2;
-    double phi = Math.acos(Math.max(-1, Math.min(1, half))) / 3;
-    double high = q + 2 * p * Math.cos(phi);
-    double low = q + 2 * p * Math.cos(phi + 2 * Math.PI / 3);
-    return new double[] {low, 3 * q - high - low, high};
+    EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(3, false, true);
+    DMatrixRMaj matrix = new DMatrixRMaj(3, 3, true, xx, xy, xz, xy, yy, yz, xz, yz, zz);
+    if (!eigen.decompose(matrix)) {
+      throw new IllegalArgumentException("principal moments cannot be found for " + this);
+    }
+    double[] moments = new double[3];
+    for (int i = 0; i < 3; i++) {
+      moments[i] = eigen.getEigenvalue(i).getReal();
+    }
+    Arrays.sort(moments);
+    return moments;
+  }
+
+  private boolean finite() {
+    return Double.isFinite(xx)
+        && Double.isFinite(yy)
+        && Double.isFinite(zz)
+        && Double.isFinite(xy)
+        && Double.isFinite(xz)
+        && Double.isFinite(yz);
   }
 
   /** Sum of two inertias about the same point in the same axes. */

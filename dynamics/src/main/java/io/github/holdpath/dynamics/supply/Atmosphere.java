@@ -42,11 +42,19 @@ public final class Atmosphere {
   /**
    * Density of dry air as an ideal gas.
    *
-   * @param pressure Pa
-   * @param temperature K
+   * @param pressure Pa, finite and not negative
+   * @param temperature K, finite and positive
    * @return kg/m^3
    */
   public static double density(double pressure, double temperature) {
+    if (!(pressure >= 0) || !Double.isFinite(pressure)) {
+      throw new IllegalArgumentException(
+          "pressure must be finite and not negative, but was " + pressure);
+    }
+    if (!(temperature > 0) || !Double.isFinite(temperature)) {
+      throw new IllegalArgumentException(
+          "temperature must be finite and positive, but was " + temperature);
+    }
     return pressure / (GAS_CONSTANT * temperature);
   }
 }
