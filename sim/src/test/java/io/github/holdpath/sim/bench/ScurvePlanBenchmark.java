@@ -19,11 +19,10 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * Time to plan one S-curve, beside the duration alone by the plain formula for equal limits.
  *
- * <p>Run: {@code mvn -pl sim -am test-compile}, write the class path with {@code mvn -pl sim
- * dependency:build-classpath -Dmdep.outputFile=target/cp.txt -Dmdep.includeScope=test} (the
- * dynamics module must be installed, or its target/classes put in front), then {@code java -cp
- * sim/target/test-classes:sim/target/classes:dynamics/target/classes:$(cat sim/target/cp.txt)
- * org.openjdk.jmh.Main ScurvePlan -prof gc}.
+ * <p>Run: {@code mvn -pl sim -am test-compile dependency:build-classpath
+ * -Dmdep.outputFile=target/classpath.txt}, then {@code java -cp
+ * sim/target/test-classes:sim/target/classes:$(cat sim/target/classpath.txt) org.openjdk.jmh.Main
+ * ScurvePlan -prof gc}.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -36,22 +35,31 @@ public class ScurvePlanBenchmark {
   @Param({"0.1", "0.3", "1.2"})
   public double distance;
 
-  /** Deceleration, m/s^2: equal to the acceleration, or more. */
-  @Param({"9", "14"})
-  public double deceleration;
+  private double speed = 1.8;
+  private double acceleration = 9;
+  private double deceleration = 14;
+  private double jerk = 90;
 
-  /** Plans a whole law. */
+  /** Plans a whole law with equal accelerations. */
   @Benchmark
-  public LawProfile plan() {
-    return RestToRest.plan(LawKind.S_CURVE, new LawLimits(1.8, 9, deceleration, 90), distance);
+  public LawProfile planEqual() {
+    return RestToRest.plan(
+        LawKind.S_CURVE, LawLimits.symmetric(speed, acceleration, jerk), distance);
   }
 
-  /** The reference: duration for equal limits, no phases. */
+  /** Plans a whole law that may brake harder than it speeds up. */
+  @Benchmark
+  public LawProfile planUnequal() {
+    return RestToRest.plan(
+        LawKind.S_CURVE, new LawLimits(speed, acceleration, deceleration, jerk), distance);
+  }
+
+  /** The reference: duration for equal limits (theory, eq. 5.9), no phases. */
   @Benchmark
   public double durationAlone() {
-    double v = 1.8;
-    double a = 9;
-    double j = 90;
+    double v = speed;
+    double a = acceleration;
+    double j = jerk;
     double ramp = v * j >= a * a ? a / j + v / a : 2 * Math.sqrt(v / j);
     if (distance >= v * ramp) {
       return distance / v + ramp;
