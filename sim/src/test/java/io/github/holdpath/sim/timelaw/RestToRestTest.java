@@ -274,6 +274,9 @@ class RestToRestTest {
       acceleration = f.accelerationAt(time);
     }
     assertEquals(p.duration(), time, what);
+    assertEquals(distance, p.distance(), what);
+    double sum = p.accelerationTime() + p.cruiseTime() + p.decelerationTime();
+    assertEquals(sum, time, ALGEBRA * time, what);
     assertEquals(distance, position, ALGEBRA * distance, what);
     assertEquals(0, speed, ALGEBRA * p.peakSpeed(), what);
     if (law.boundsJerk()) {
