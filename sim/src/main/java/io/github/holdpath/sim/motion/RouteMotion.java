@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * The motion that a route asks for: each move the fastest within its limits, at rest at both ends,
- * with the waits between (theory, section 5.4). One piece for each phase of a move's law and one
+ * with the waits between (theory, section 5.5). One piece for each phase of a move's law and one
  * for each wait that takes time. Immutable.
  */
 public final class RouteMotion implements Motion {

@@ -64,25 +64,8 @@ public record LawPhase(
         from + delay, to + delay, pivot + delay, position, speed, acceleration, jerk);
   }
 
-  /** The same phase with other ends, s; the pivot stays. */
-  LawPhase between(double start, double end) {
-    return new LawPhase(start, end, pivot, position, speed, acceleration, jerk);
-  }
-
-  /**
-   * This phase played backwards from the far end (theory, eq. 5.4).
-   *
-   * @param duration of the whole law, s
-   * @param distance of the whole law
-   */
-  LawPhase mirrored(double duration, double distance) {
-    return new LawPhase(
-        duration - to,
-        duration - from,
-        duration - pivot,
-        distance - position,
-        speed,
-        -acceleration,
-        jerk);
+  /** A phase that begins at 0, played backwards from the far end of {@code distance}; eq. 5.4. */
+  LawPhase mirrored(double distance) {
+    return new LawPhase(0, to, to - pivot, distance - position, speed, -acceleration, jerk);
   }
 }

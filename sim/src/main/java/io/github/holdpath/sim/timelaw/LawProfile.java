@@ -34,44 +34,36 @@ public final class LawProfile {
   }
 
   private List<LawPhase> chain() {
-    double end = up.duration() + cruiseTime + down.duration();
     List<LawPhase> chain = new ArrayList<>(7);
-    if (up.jerkTime() > 0) {
-      append(chain, up.growing());
-    }
+    append(chain, up.growing());
     append(chain, up.flat());
-    if (up.jerkTime() > 0) {
-      append(chain, up.falling());
-    }
-    append(chain, cruise(end - down.duration()));
+    append(chain, up.falling());
+    append(chain, new LawPhase(0, cruiseTime, 0, up.distance(), up.speed(), 0, 0));
+    append(chain, down.falling().mirrored(distance));
     if (down.jerkTime() > 0) {
-      append(chain, down.falling().mirrored(end, distance));
+      append(chain, down.flat().mirrored(distance));
     }
-    append(chain, down.flat().mirrored(end, distance));
-    if (down.jerkTime() > 0) {
-      append(chain, down.growing().mirrored(end, distance));
-    }
+    LawPhase last = down.jerkTime() > 0 ? down.growing() : down.flat();
+    chain.add(last.mirrored(distance).later(endOf(chain)));
     return List.copyOf(chain);
   }
 
-  private LawPhase cruise(double until) {
-    double start = up.duration();
-    double end = cruiseTime > 0 ? Math.max(start, until) : start;
-    return new LawPhase(start, end, start, up.distance(), up.speed(), 0, 0);
-  }
-
-  /**
-   * Lets the phase begin where the last one ends, whatever rounding did to its start, and leaves
-   * out a phase that rounding leaves no time for.
-   */
+  /** Puts a phase behind the others and leaves it out where rounding has no time for it. */
   private static void append(List<LawPhase> chain, LawPhase phase) {
-    double start = chain.isEmpty() ? 0 : chain.get(chain.size() - 1).to();
-    if (phase.to() > start) {
-      chain.add(phase.from() == start ? phase : phase.between(start, phase.to()));
+    double start = endOf(chain);
+    if (start + phase.to() > start) {
+      chain.add(phase.later(start));
     }
   }
 
-  /** Phases in order of time, 1 to 7, each longer than 0; the first begins at 0. */
+  private static double endOf(List<LawPhase> chain) {
+    return chain.isEmpty() ? 0 : chain.get(chain.size() - 1).to();
+  }
+
+  /**
+   * Phases in order of time, 2 to 7; the first begins at 0. Each is longer than 0, but for the last
+   * where a ramp is too short to tell beside the whole duration: it still ends the law at rest.
+   */
   public List<LawPhase> phases() {
     return phases;
   }

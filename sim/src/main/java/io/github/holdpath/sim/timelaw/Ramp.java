@@ -40,19 +40,20 @@ record Ramp(double speed, double jerkTime, double flatTime, double acceleration,
     return speed * duration() / 2;
   }
 
+  /** The first phase, begun at time 0 and hung on its start. */
   LawPhase growing() {
     return new LawPhase(0, jerkTime, 0, 0, 0, 0, jerk);
   }
 
+  /** The middle phase, begun at time 0 and hung on its start. */
   LawPhase flat() {
     double speedThere = acceleration * jerkTime / 2;
     double positionThere = speedThere * jerkTime / 3;
-    double end = jerkTime + flatTime;
-    return new LawPhase(jerkTime, end, jerkTime, positionThere, speedThere, acceleration, 0);
+    return new LawPhase(0, flatTime, 0, positionThere, speedThere, acceleration, 0);
   }
 
+  /** The last phase, begun at time 0 and hung on its end. */
   LawPhase falling() {
-    double end = duration();
-    return new LawPhase(jerkTime + flatTime, end, end, distance(), speed, 0, -jerk);
+    return new LawPhase(0, jerkTime, jerkTime, distance(), speed, 0, -jerk);
   }
 }

@@ -4,7 +4,7 @@ package io.github.holdpath.sim.timelaw;
  * Plans the fastest law from rest to rest within its limits, in closed form for every regime.
  *
  * <p>A law is a ramp up to the peak speed, a cruise if there is way left, and a ramp down (theory,
- * section 5.2). Without a bound on jerk the ramps are straight and the law is the trapezoid; with
+ * section 5.3). Without a bound on jerk the ramps are straight and the law is the trapezoid; with
  * it, the double S. Limits for speeding up and slowing down may differ.
  *
  * @see "Biagiotti, Melchiorri: Trajectory Planning for Automatic Machines and Robots, Springer

@@ -1,6 +1,7 @@
 /**
- * Path position by time: the fastest laws within limits of speed, acceleration and jerk. Theory
- * page, section 5.
+ * Path position by time: the fastest laws within limits of speed, acceleration and jerk. {@link
+ * io.github.holdpath.sim.timelaw.RestToRest} plans one; read it first. Theory page: {@code
+ * docs/theory/motion.md}.
  */
 @NullMarked
 package io.github.holdpath.sim.timelaw;
