@@ -1,5 +1,7 @@
 package io.github.holdpath.sim.motion;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 
@@ -35,11 +37,11 @@ public record RecordingFigures(
 
   private String fitted() {
     String jitter =
-        longestStep > EVEN * period ? text(", longest step %.4g ms", 1e3 * longestStep) : "";
+        longestStep > EVEN * period ? text(", longest step %s ms", plain(1e3 * longestStep)) : "";
     return text(
-        "Recording %s: %d rows, median period %.4g ms%s, fitted by a smoothing quintic spline that"
-            + " passes half of a sine at the cut-off of %.4g Hz and %.1f %% at half of it.",
-        file, rows, 1e3 * period, jitter, cutoff, 100 / (1 + Math.pow(0.5, 8)));
+        "Recording %s: %d rows, median period %s ms%s, fitted by a smoothing quintic spline that"
+            + " passes half of a sine at the cut-off of %s Hz and %.1f %% at half of it.",
+        file, rows, plain(1e3 * period), jitter, plain(cutoff), 100 / (1 + Math.pow(0.5, 8)));
   }
 
   private String peaks() {
@@ -51,8 +53,12 @@ public record RecordingFigures(
 
   private String residuals() {
     return text(
-        "Fit and rows differ by %.2g mm and %.2g deg (root mean square).",
-        1e3 * positionResidual, Math.toDegrees(turnResidual));
+        "Fit and rows differ by %s mm and %s deg (root mean square).",
+        plain(1e3 * positionResidual), plain(Math.toDegrees(turnResidual)));
+  }
+
+  private static String plain(double value) {
+    return new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 
   private static String text(String format, Object... values) {

@@ -319,9 +319,20 @@ class RecordedMotionTest {
     RecordedMotion motion =
         RecordedMotion.fit(record(evenTimes(400), CUTOFF, RecordedMotionTest::wave));
     String notes = String.join(" ", motion.notes());
-    assertTrue(notes.contains("400 rows, median period 2.000 ms,"), notes);
-    assertTrue(notes.contains("40.00 Hz"), notes);
+    assertTrue(notes.contains("400 rows, median period 2 ms,"), notes);
+    assertTrue(notes.contains("40 Hz"), notes);
     assertTrue(notes.contains("second differences"), notes);
+  }
+
+  @Test
+  void anEndInMotionWhileHeldIsNoted() {
+    double[] times = evenTimes(400);
+    Recording all = record(times, CUTOFF, RecordedMotionTest::wave);
+    Recording inner =
+        new Recording(all.file(), all.times(), all.poses(), 0.1, times[399] - 0.1, CUTOFF);
+    assertEquals(5, RecordedMotion.fit(all).notes().size());
+    assertTrue(RecordedMotion.fit(all).notes().get(3).contains("begins in motion"));
+    assertEquals(3, RecordedMotion.fit(inner).notes().size());
   }
 
   @Test
