@@ -1,0 +1,52 @@
+package io.github.holdpath.sim.scene;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects the faults of one file while it is read. */
+final class Faults {
+  private final String file;
+  private final List<Fault> faults = new ArrayList<>();
+
+  /**
+   * Begins without a fault.
+   *
+   * @param file as the user named it
+   */
+  Faults(String file) {
+    this.file = file;
+  }
+
+  /** Notes a fault. */
+  void add(JsonNode.Place place, String message) {
+    faults.add(new Fault(place.source(), place.line(), place.column(), place.pointer(), message));
+  }
+
+  /** Takes over faults that another reader has found. */
+  void addAll(List<Fault> others) {
+    faults.addAll(others);
+  }
+
+  /** Number of faults so far. */
+  int count() {
+    return faults.size();
+  }
+
+  /**
+   * Ends the reading of a file that has faults.
+   *
+   * @throws SceneException with every fault, those of the file first, in its order
+   */
+  void throwIfAny() throws SceneException {
+    if (!faults.isEmpty()) {
+      throw new SceneException(
+          faults.stream()
+              .sorted(
+                  Comparator.comparing((Fault f) -> !f.file().equals(file))
+                      .thenComparingInt(Fault::line)
+                      .thenComparingInt(Fault::column))
+              .toList());
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package io.github.holdpath.sim.scene;
+
+import static io.github.holdpath.sim.scene.FieldSpec.optional;
+import static io.github.holdpath.sim.scene.FieldSpec.required;
+
+import java.util.List;
+
+/** Fields of a route: steps, or a recording. */
+final class RouteSpec {
+  private static final QuantityType PAUSE =
+      QuantityType.of(Dimension.TIME, Bounds.notNegative(86_400));
+  private static final int MOST_STEPS = 100_000;
+
+  /** Where a route begins. */
+  static final ObjectSpec START =
+      ObjectSpec.of(
+          "start step",
+          "where the route begins",
+          required(
+              "start",
+              new ObjectType(SceneSpec.POSE),
+              "the grip frame at the start, in the world",
+              "{ \"at\": \"0.9 0 0.4 m\", \"rpy\": \"180 0 0 deg\" }"));
+
+  /** Taking or releasing the part. */
+  static final ObjectSpec GRIP =
+      ObjectSpec.of(
+          "grip step",
+          "taking or releasing the part",
+          required(
+              "grip",
+              new ChoiceType(List.of("take", "release")),
+              "take or release the part",
+              "\"take\""),
+          required(
+              "wait",
+              PAUSE,
+              "how long the grip stands for it; the part is held between the two waits",
+              "\"0.25 s\""));
+
+  /** A straight move. */
+  static final ObjectSpec LINE =
+      ObjectSpec.of(
+          "line step",
+          "a straight move, at rest at both ends",
+          required(
+              "line",
+              new ObjectType(SceneSpec.POSE),
+              "where the grip frame goes; an orientation left out stays as it was",
+              "{ \"at\": \"0.9 0 0.8 m\" }"),
+          optional("name", new TextType(), "what the move is called", "\"across\""),
+          optional(
+              "speed", SceneSpec.speed(true), "of the scene's speed, or a lower one", "\"80 %\""),
+          optional(
+              "acceleration",
+              SceneSpec.acceleration(true),
+              "of the scene's acceleration, or a lower one",
+              "\"80 %\""),
+          optional("jerk", SceneSpec.jerk(true), "of the scene's jerk, or a lower one", "\"80 %\""),
+          optional(
+              "turnSpeed",
+              SceneSpec.turnSpeed(true),
+              "turning speed, where it differs from what speed says",
+              "\"90 deg/s\""),
+          optional(
+              "turnAcceleration",
+              SceneSpec.turnAcceleration(true),
+              "turning acceleration, where it differs from what acceleration says",
+              "\"360 deg/s^2\""),
+          optional(
+              "turnJerk",
+              SceneSpec.turnJerk(true),
+              "turning jerk, where it differs from what jerk says",
+              "\"3600 deg/s^3\""));
+
+  /** Standing still. */
+  static final ObjectSpec WAIT =
+      ObjectSpec.of(
+          "wait step",
+          "standing still",
+          required("wait", PAUSE, "how long to stand still", "\"0.5 s\""));
+
+  private static final StepType STEP = new StepType(List.of(START, GRIP, LINE, WAIT));
+
+  /** Steps in a list. */
+  static final FieldType ROUTE = new ListType(STEP, 1, MOST_STEPS);
+
+  private RouteSpec() {}
+}
