@@ -54,7 +54,7 @@ set /a "hp_waits=0"
 :lock
 md "%hp_lock%" 2>nul && goto locked
 if not exist "%hp_lock%" goto read_only
-if %hp_waits% EQU 0 >&2 echo holdpath: waiting for another start that builds; if none is running, remove the folder "%hp_lock%"
+if %hp_waits% EQU 0 echo holdpath: waiting for another start that builds; if none is running, remove the folder "%hp_lock%" 1>&2
 set /a "hp_waits+=1"
 if %hp_waits% GEQ 600 exit /b 70
 ping -n 2 127.0.0.1 >nul
