@@ -17,7 +17,7 @@ public final class CheckReport {
   private static final String HEADER_1 =
       " #  move             peak    peak   worst  factor  margin  may run  first to fail";
   private static final String HEADER_2 =
-      "                      m/s   m/s^2    at s           needs 1   speed";
+      "                      m/s   m/s^2    at s            (>= 1)   speed";
 
   private final StudyResult result;
   private final Ink ink;
@@ -107,6 +107,9 @@ public final class CheckReport {
   private static String speed(double k) {
     if (k >= SpeedHeadroom.LARGEST) {
       return "any";
+    }
+    if (k == 0) {
+      return "none";
     }
     return "x" + (k < 10 ? Text.fixed(Math.floor(k * 100) / 100, 2) : Text.number(k, 3));
   }
@@ -213,9 +216,14 @@ public final class CheckReport {
       boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
       if (slow && !moves.isEmpty()) {
         out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
-        String options =
-            Settings.slowed(result.scene(), moves.get(s.move().index() - 1), s.speedHeadroom());
-        for (String option : options.split(" (?=--set)")) {
+        MotionSegment move = s.move();
+        for (String option :
+            Settings.slowed(
+                result.scene(),
+                moves.get(move.index() - 1),
+                move.length(),
+                move.turn(),
+                s.speedHeadroom())) {
           out.append("    ").append(option).append('\n');
         }
       }

@@ -51,12 +51,10 @@ final class Settings {
 
   /** Speed, acceleration and jerk of one move in SI and in percent of the scene's limits. */
   static String line(Scene scene, RouteStep.Move move, double length, double turn) {
-    boolean jerk = scene.motion() instanceof Route route && route.law().boundsJerk();
     List<String> parts = new ArrayList<>();
     for (Quantity q : QUANTITIES) {
       double v = q.shown(move.limits());
-      boolean used = (q.turns() ? turn : length) > 0 && (q.order() < 3 || jerk);
-      if (used && Double.isFinite(v)) {
+      if (used(scene, q, length, turn) && Double.isFinite(v)) {
         double percent = 100 * v / q.shown(scene.limits());
         parts.add(
             words(q.field())
@@ -80,20 +78,22 @@ final class Settings {
    * The {@code --set} options that play one move k times as fast, rounded to the safe side: speed
    * times k, acceleration k^2, jerk k^3.
    */
-  static String slowed(Scene scene, RouteStep.Move move, double k) {
+  static List<String> slowed(
+      Scene scene, RouteStep.Move move, double length, double turn, double k) {
     List<String> options = new ArrayList<>();
     for (Quantity q : QUANTITIES) {
       double now = q.shown(move.limits());
-      if (!Double.isFinite(now)) {
+      if (!used(scene, q, length, turn) || !Double.isFinite(now)) {
         continue;
       }
       Quantity twin = QUANTITIES.get((QUANTITIES.indexOf(q) + 3) % 6);
       double share = now / q.shown(scene.limits());
       double twinShare = twin.shown(move.limits()) / twin.shown(scene.limits());
       // Percents act on travel and turning alike.
-      boolean percent = Double.isNaN(twinShare) || Math.abs(share - twinShare) < 1e-9;
+      boolean both = length > 0 && turn > 0;
+      boolean percent = !both || Math.abs(share - twinShare) < 1e-9;
       double factor = Math.pow(k, q.order());
-      if (percent && q.turns() && Double.isFinite(twin.shown(move.limits()))) {
+      if (percent && both && q.turns()) {
         continue;
       }
       String field = percent ? words(q.field()).replace("turn ", "") : q.field();
@@ -101,7 +101,12 @@ final class Settings {
           percent ? down(100 * share * factor) + " %" : down(now * factor) + " " + q.unit();
       options.add("--set \"" + move.pointer() + "/" + field + "=" + value + "\"");
     }
-    return String.join(" ", options);
+    return options;
+  }
+
+  private static boolean used(Scene scene, Quantity q, double length, double turn) {
+    boolean jerk = scene.motion() instanceof Route route && route.law().boundsJerk();
+    return (q.turns() ? turn : length) > 0 && (q.order() < 3 || jerk);
   }
 
   /** Three significant digits, towards zero. */
