@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges whether a grip keeps hold of the part all along a motion: samples, then refines between
@@ -24,6 +25,9 @@ import java.util.Optional;
 public final class HoldStudy {
   /** Spacing of the samples that are searched, s. */
   public static final double STEP = 1e-3;
+
+  /** A rise below this part of the use is not looked for; the worst case may miss 1e-4. */
+  private static final double LEAST_GAIN = 1e-6;
 
   private final Scene scene;
   private final double safety;
@@ -132,7 +136,9 @@ public final class HoldStudy {
     for (int i = 1; i < use.length - 1; i++) {
       double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
       boolean peak = use[i] >= use[i - 1] && use[i] >= use[i + 1];
-      if (peak && use[i] + 2 * rise >= t.use) {
+      // Between samples a smooth use rises by no more than it does from sample to sample; twice
+      // that is the bound which spares the search where nothing can be found.
+      if (peak && 2 * rise > LEAST_GAIN * use[i] && use[i] + 2 * rise >= t.use) {
         double time =
             Peak.of(x -> useAt(piece, x), grid.time(i - 1), grid.time(i), grid.time(i + 1));
         t.offer(piece, time, useAt(piece, time));
@@ -214,7 +220,7 @@ public final class HoldStudy {
     private double speedSquared = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
     private double speedTime;
     private Optional<MotionPiece> where = Optional.empty();
-    private @org.jspecify.annotations.Nullable MotionPiece speedPiece;
+    private @Nullable MotionPiece speedPiece;
 
     Tightest(int segment) {
       this.segment = segment;
