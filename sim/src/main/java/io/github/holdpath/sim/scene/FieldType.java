@@ -9,6 +9,7 @@ sealed interface FieldType
         NumberType,
         NumberListType,
         TextType,
+        FlagType,
         ChoiceType,
         DirectionType,
         RoundType,

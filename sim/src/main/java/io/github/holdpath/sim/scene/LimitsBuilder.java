@@ -143,8 +143,8 @@ final class LimitsBuilder {
           place,
           "is missing: "
               + move.place().pointer()
-              + " needs a "
-              + field(name).help().replace("largest ", "")
+              + " needs "
+              + ((QuantityType) field(name).type()).dimension().words()
               + "; "
               + field(name).right());
     }

@@ -16,7 +16,7 @@ record Quantity(List<Double> numbers, String unit) {
   /** A number as a regular expression that JSON Schema can use too. */
   static final String NUMBER = "[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,3})?";
 
-  private static final Pattern LEADING = Pattern.compile("\\s*(" + NUMBER + ")(?=[^0-9.]|$)");
+  private static final Pattern LEADING = Pattern.compile("\\s*(" + NUMBER + ")(?=[^0-9./]|$)");
   private static final Pattern COMMA = Pattern.compile("[0-9],[0-9]");
   private static final int LONGEST = 400;
 

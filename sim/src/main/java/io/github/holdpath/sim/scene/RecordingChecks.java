@@ -92,8 +92,8 @@ final class RecordingChecks {
       faults.at(
           rows.line(i),
           text(
-              "moves %s m in %s s since line %d, faster than %s m/s; is lengthUnit right (mm"
-                  + " taken for m?), and timeUnit?",
+              "moves %s m in %s s since line %d, faster than %s m/s; is units/length right (mm"
+                  + " taken for m?), and units/time?",
               plain(distance), plain(step), rows.line(i - 1), plain(GREATEST_SPEED)));
     }
     double turn = rows.pose(i).rotation().angleTo(rows.pose(i - 1).rotation());
@@ -102,7 +102,7 @@ final class RecordingChecks {
           rows.line(i),
           text(
               "turns by %s deg since line %d; above 120 deg the way round is not certain: a row"
-                  + " out of place, or an angleUnit taken wrong?",
+                  + " out of place, or units/angle taken wrong?",
               plain(Math.toDegrees(turn)), rows.line(i - 1)));
     }
   }

@@ -82,7 +82,7 @@ final class RecordingRows {
         faults.at(
             line,
             RecordingText.text(
-                "%s is more than %s m from the origin; is lengthUnit right?",
+                "%s is more than %s m from the origin; is units/length right?",
                 RecordingText.quote(spec.columns().names().get(i)), RecordingText.plain(FARTHEST)));
         return false;
       }

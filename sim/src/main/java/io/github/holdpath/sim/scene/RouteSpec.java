@@ -82,8 +82,10 @@ final class RouteSpec {
 
   private static final StepType STEP = new StepType(List.of(START, GRIP, LINE, WAIT));
 
-  /** Steps in a list. */
-  static final FieldType ROUTE = new ListType(STEP, 1, MOST_STEPS);
+  /** Steps in a list, or a recording. */
+  static final FieldType ROUTE =
+      new EitherType(
+          List.of(new ListType(STEP, 1, MOST_STEPS), new ObjectType(RecordingFields.ROUTE)));
 
   private RouteSpec() {}
 }

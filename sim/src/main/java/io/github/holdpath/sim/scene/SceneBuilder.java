@@ -45,7 +45,7 @@ final class SceneBuilder {
     GripContext context = new GripContext(site, partFields, shape, faults, notes);
     Optional<? extends GripModel> grip = gripFields.flatMap(g -> GripKinds.build(g, context));
     Optional<Scene.Tool> tool = values.group("tool").flatMap(t -> ToolBuilder.build(t, faults));
-    Optional<? extends MotionSource> motion = motion();
+    Optional<? extends MotionSource> motion = motion(tool);
     List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
     faults.throwIfAny();
     return new Scene(
@@ -60,11 +60,14 @@ final class SceneBuilder {
         inputs);
   }
 
-  private Optional<? extends MotionSource> motion() {
-    if (!values.isThere("route")) {
-      return Optional.empty();
+  private Optional<? extends MotionSource> motion(Optional<Scene.Tool> tool) {
+    Optional<JsonNode> route = values.node("route");
+    if (route.isPresent() && route.get() instanceof JsonNode.Items) {
+      return new RouteBuilder(values, faults).build();
     }
-    return new RouteBuilder(values, faults).build();
+    return values
+        .group("route")
+        .flatMap(r -> new RecordingBuilder(values, root, file, tool, faults).build(r));
   }
 
   private List<OriginsType.Entry> origins() {

@@ -50,7 +50,11 @@ final class SuctionBuilder {
             stiffness,
             spots.stream().map(CupLayout.Spot::name).toList(),
             context);
-    if (!good || faults.count() > before || friction.isEmpty() || vacuum.isEmpty()) {
+    if (!good
+        || spots.isEmpty()
+        || faults.count() > before
+        || friction.isEmpty()
+        || vacuum.isEmpty()) {
       return Optional.empty();
     }
     List<Cup> built = new ArrayList<>();

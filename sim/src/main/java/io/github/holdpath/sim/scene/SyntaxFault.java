@@ -60,6 +60,9 @@ final class SyntaxFault {
     if (detail.contains("end-of-input") || ahead.isEmpty()) {
       return "the text ends too early: a closing \", ] or } is missing before this place";
     }
+    if (detail.contains("eading zero")) {
+      return "a number begins with a needless 0; write 7, not 007";
+    }
     if (isNumberWord(text, offset)) {
       return "NaN and Infinity are not numbers that a scene can hold; write a finite number, as"
           + " 0.35";
@@ -87,11 +90,11 @@ final class SyntaxFault {
     if (detail.contains("escape")) {
       return "an unknown \\ escape; write \\\\ for one backslash, or / in paths of files";
     }
-    if (detail.contains("separate")) {
-      return "a comma is missing before this place; put one between two fields or two list items";
-    }
     if (detail.contains("colon")) {
       return "a colon is missing after the name of a field; write \"name\": value";
+    }
+    if (detail.contains("separate")) {
+      return "a comma is missing before this place; put one between two fields or two list items";
     }
     if (detail.contains("field name") || detail.contains("property name")) {
       return "the name of a field must stand in double quotes; write \"name\": value";
@@ -100,9 +103,6 @@ final class SyntaxFault {
   }
 
   private static String bare(char next, String detail) {
-    if (detail.contains("leading zeroes") || detail.contains("leading zeros")) {
-      return "a number begins with a needless 0; write 7, not 007";
-    }
     if (Character.isLetter(next) || detail.contains("Unrecognized token")) {
       return "a word stands here without quotes; put it into double quotes, or write a number,"
           + " true or false";
