@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -25,6 +26,13 @@ public final class RecordedMotion implements Motion {
 
   /** A quaternion this short is the mean of opposite ones: the rotation is lost. */
   private static final double LEAST_QUATERNION = 0.5;
+
+  /** Share of the peak speed from which an end counts as being in motion. */
+  private static final double MOVING = 0.05;
+
+  private static final String NOISY_END =
+      "The recording %s in motion while the part is held: within half a period of the cut-off of"
+          + " that end, noise in the rows shows up to six times as strongly in the acceleration.";
 
   private final RecordedPiece piece;
   private final MotionSegment segment;
@@ -187,7 +195,22 @@ public final class RecordedMotion implements Motion {
 
   @Override
   public List<String> notes() {
-    return figures.notes();
+    List<String> notes = new ArrayList<>(figures.notes());
+    double unsure = 0.5 / figures.cutoff();
+    if (heldFrom < unsure && moves(0)) {
+      notes.add(NOISY_END.formatted("begins"));
+    }
+    if (heldTo > duration() - unsure && moves(duration())) {
+      notes.add(NOISY_END.formatted("ends"));
+    }
+    return List.copyOf(notes);
+  }
+
+  private boolean moves(double time) {
+    double[] s = new double[MotionState.SIZE];
+    piece.state(time, s);
+    return RecordedPiece.norm(s, MotionState.VELOCITY) > MOVING * segment.peakSpeed()
+        || RecordedPiece.norm(s, MotionState.ANGULAR_VELOCITY) > MOVING * segment.peakTurnSpeed();
   }
 
   /** Largest values of the fit, looked up four times a cell, 32 times a period of the cut-off. */

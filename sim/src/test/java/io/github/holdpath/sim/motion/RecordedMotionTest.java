@@ -325,6 +325,17 @@ class RecordedMotionTest {
   }
 
   @Test
+  void anEndInMotionWhileHeldIsNoted() {
+    double[] times = evenTimes(400);
+    Recording all = record(times, CUTOFF, RecordedMotionTest::wave);
+    Recording inner =
+        new Recording(all.file(), all.times(), all.poses(), 0.1, times[399] - 0.1, CUTOFF);
+    assertEquals(5, RecordedMotion.fit(all).notes().size());
+    assertTrue(RecordedMotion.fit(all).notes().get(3).contains("begins in motion"));
+    assertEquals(3, RecordedMotion.fit(inner).notes().size());
+  }
+
+  @Test
   void refusesWhatCannotBeFitted() {
     double[] falling = evenTimes(20);
     falling[7] = falling[6];

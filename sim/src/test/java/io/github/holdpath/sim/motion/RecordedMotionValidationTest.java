@@ -109,6 +109,12 @@ class RecordedMotionValidationTest {
     assertTrue(figures.rawPeakAcceleration() > 1.6 * figures.peakAcceleration());
   }
 
+  /** The log begins and ends at rest, so its ends need no warning. */
+  @Test
+  void notesAreThreeSentences() {
+    assertEquals(3, motion.notes().size());
+  }
+
   /** With 20 Hz the two-way Butterworth filter itself is 0.0022 m/s and 0.42 m/s^2 away. */
   @Test
   void halfTheCutoffLosesAsMuchAsTheTwoWayFilter() throws IOException {
