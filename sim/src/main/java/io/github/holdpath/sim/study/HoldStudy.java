@@ -29,6 +29,9 @@ public final class HoldStudy {
   /** A rise below this part of the use is not looked for; the worst case may miss 1e-4. */
   private static final double LEAST_GAIN = 1e-6;
 
+  /** Uses that differ by less than this part are one: rounding must not choose the instant. */
+  private static final double SAME = 1e-12;
+
   private final Scene scene;
   private final double safety;
   private final Motion motion;
@@ -85,8 +88,7 @@ public final class HoldStudy {
               t.found() ? Optional.of(t.worst()) : Optional.empty(),
               t.headroom()));
     }
-    Tightest over =
-        tight.stream().filter(Tightest::found).max(Comparator.comparing(t -> t.use)).orElseThrow();
+    Tightest over = tight.stream().filter(Tightest::found).reduce(Tightest::worse).orElseThrow();
     Worst worst = over.worst();
     double speed = tight.stream().mapToDouble(Tightest::headroom).min().orElseThrow();
     return new StudyResult(
@@ -230,8 +232,13 @@ public final class HoldStudy {
       return where.isPresent();
     }
 
+    Tightest worse(Tightest later) {
+      return later.use > use * (1 + SAME) ? later : this;
+    }
+
+    /** Takes what is worse than before; of equals, but for rounding, the first stays. */
     void offer(MotionPiece piece, double at, double found) {
-      if (found > use) {
+      if (found > use * (1 + SAME) || use < 0) {
         use = found;
         time = at;
         where = Optional.of(piece);
