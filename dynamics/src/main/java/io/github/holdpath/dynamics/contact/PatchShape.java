@@ -60,6 +60,14 @@ public sealed interface PatchShape {
     return edgeX();
   }
 
+  /**
+   * Use of the kern at which the patch tips: edge over kern for a round shape, and the same for the
+   * others along one side.
+   */
+  default double tipPerKern() {
+    return edgeY() / kernY();
+  }
+
   /** Name used in texts: ring, disc, rectangle, line. */
   String label();
 

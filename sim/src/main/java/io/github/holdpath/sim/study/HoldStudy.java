@@ -39,6 +39,7 @@ public final class HoldStudy {
   private final LoadModel loads;
   private final HoldModel.Workspace ws;
   private final SpeedHeadroom headroom;
+  private final CarefulLook care;
   private final double[] state = new double[MotionState.SIZE];
   private final double[] load = new double[LoadModel.SIZE];
   private final double[] whole = new double[6];
@@ -52,6 +53,7 @@ public final class HoldStudy {
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     this.ws = hold.workspace();
     this.headroom = new SpeedHeadroom(hold, safety, ws);
+    this.care = new CarefulLook(hold, safety);
   }
 
   /**
@@ -102,7 +104,13 @@ public final class HoldStudy {
         PeakLoads.of(scene, motion, STEP),
         preloadUse(),
         Assumptions.of(scene, motion),
-        Plausibility.warnings(scene, motion));
+        warnings());
+  }
+
+  private List<String> warnings() {
+    List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
+    care.warning().ifPresent(list::add);
+    return list;
   }
 
   /** Use of the limits at a time; leaves the load in {@link #load}. */
@@ -125,6 +133,7 @@ public final class HoldStudy {
     if (piece.still() || to == from) {
       t.offer(piece, from, useAt(piece, from));
       t.offerSpeed(piece, from, headroom.squared(load, t.speedSquared));
+      care.look(from, whole, t.use);
       return;
     }
     Grid grid = new Grid(from, to);
@@ -134,6 +143,7 @@ public final class HoldStudy {
       use[i] = useAt(piece, time);
       t.offer(piece, time, use[i]);
       t.offerSpeed(piece, time, headroom.squared(load, t.speedSquared));
+      care.look(time, whole, use[i]);
     }
     for (int i = 1; i < use.length - 1; i++) {
       double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
