@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
 import io.github.holdpath.dynamics.grip.Drive;
 import io.github.holdpath.dynamics.load.AirLoad;
@@ -13,10 +14,13 @@ import io.github.holdpath.dynamics.spatial.Wrench;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Explanation;
 import java.util.List;
+import java.util.Locale;
 
 /** The whole sum at one instant, step by step, to be followed with a pocket calculator. */
 public final class ExplainReport {
   private static final int DIGITS = 6;
+  private static final int NAME = 10;
+  private static final int COLUMN = 11;
 
   private final Explanation e;
   private final Scene scene;
@@ -89,8 +93,9 @@ public final class ExplainReport {
       Quaternion q = e.state().pose().rotation();
       Vec3 air = q.rotate(e.load().total().force()).minus(rigid);
       AirLoad a = scene.part().air();
+      line("  air: 1/2 rho CdA |v_c| v_c + m_a (n . a_c) n");
       line(
-          "  air: 1/2 rho CdA |v_c| v_c + m_a (n . a_c) n, rho CdA = "
+          "  rho CdA = "
               + Text.number(a.density() * a.dragArea(), 4)
               + " kg/m, m_a = "
               + Text.number(a.addedMass(), 4)
@@ -140,7 +145,8 @@ public final class ExplainReport {
         patches.stream().allMatch(p -> p.stiffness().equals(PatchStiffness.ALIKE) || p.ledge());
     head("4 Shares: the part shifts by d and turns by t on its springs");
     if (alike) {
-      line("  No stiffness given: kn = 1 and ks = 2/3 N/m stand for all patches.");
+      line("  No stiffness given: kn = 1 and ks = 2/3 N/m stand for all patches. Only ratios");
+      line("  count for the shares, so d and t are not the real give of the grip.");
     }
     vector("d", new Vec3(give[0], give[1], give[2]), "m");
     vector("t", new Vec3(give[3], give[4], give[5]), "rad");
@@ -150,15 +156,15 @@ public final class ExplainReport {
     line("  At a patch with centre p: u = d + t x p (+ drive), in patch axes. Its share is");
     line("  ks ux, ks uy, kn uz, kx tx, ky ty, kz tz:");
     out.append('\n');
-    line("  patch            kn      ks      kx      ky      kz");
-    line("                  N/m     N/m   N m/rad N m/rad N m/rad");
+    line("  patch     " + heads("kn", "ks", "kx", "ky", "kz"));
+    line("            " + heads("N/m", "N/m", "N m/rad", "N m/rad", "N m/rad"));
     for (ContactPatch p : patches) {
       double kn = p.stiffness().normal();
       double ks = p.ledge() ? 0 : p.stiffness().shear();
       double turn = p.ledge() ? 0 : 1;
       line(
           "  "
-              + Text.left(p.name(), 12)
+              + Text.left(p.name(), NAME)
               + column(kn)
               + column(ks)
               + column(turn * kn * p.shape().tiltX())
@@ -166,21 +172,21 @@ public final class ExplainReport {
               + column(ks * p.shape().torsion()));
     }
     out.append('\n');
-    line("  patch             x       y       z");
+    line("  centre p  " + heads("x", "y", "z"));
     for (ContactPatch p : patches) {
       Vec3 at = p.pose().position();
-      line("  " + Text.left(p.name(), 12) + column(at.x()) + column(at.y()) + column(at.z()));
+      line("  " + Text.left(p.name(), NAME) + column(at.x()) + column(at.y()) + column(at.z()));
     }
     out.append('\n');
-    line("  share, patch axes:");
-    line("  patch            fx      fy       n      mx      my      mz");
+    line("  share     " + heads("fx", "fy", "n", "mx", "my", "mz"));
     Wrench sum = Wrench.ZERO;
     for (int k = 0; k < patches.size(); k++) {
       Wrench w = e.shares().get(k);
       sum = sum.plus(w.seenFrom(patches.get(k).pose()));
-      line("  " + Text.left(patches.get(k).name(), 12) + columns(w));
+      line("  " + Text.left(patches.get(k).name(), NAME) + columns(w));
     }
-    line("  sum about T " + columns(sum) + "  = F, M");
+    line("  sum in T  " + columns(sum));
+    line("  The sum is F and M of steps 2 and 3; that is what fixes d and t.");
   }
 
   private void limits() {
@@ -254,6 +260,27 @@ public final class ExplainReport {
             + (demand > 0
                 ? " = " + figure(p.friction() * p.preload() / demand)
                 : ": pressed on, no limit"));
+    if (p.shape().round()) {
+      tiltFormula(p, w);
+    }
+  }
+
+  /** The tilting limit of a round patch that goes first, with its numbers put in. */
+  private void tiltFormula(ContactPatch p, Wrench w) {
+    PatchShape shape = p.shape();
+    double reach = shape.sealed() ? shape.kernX() : shape.edgeX();
+    double moment = Math.hypot(w.moment().x(), w.moment().y());
+    double demand = moment - reach * w.force().z();
+    line(
+        "  "
+            + (shape.sealed() ? "peel" : "tip")
+            + ": k N0/(hypot(mx,my) - k n), k = "
+            + figure(reach)
+            + " m: "
+            + figure(reach * p.preload())
+            + " / "
+            + figure(demand)
+            + (demand > 0 ? " = " + figure(reach * p.preload() / demand) : ": no limit"));
   }
 
   private void factor() {
@@ -290,7 +317,7 @@ public final class ExplainReport {
     line(
         "  speed headroom at this instant: "
             + (e.speedHeadroom() >= 100 ? "no limit" : "x" + figure(e.speedHeadroom()))
-            + " (gravity stays, motion grows with k^2)");
+            + " (motion grows with k^2)");
   }
 
   private void head(String title) {
@@ -304,7 +331,7 @@ public final class ExplainReport {
   private void vector(String name, Vec3 v, String unit) {
     line(
         "  "
-            + Text.left(name, 32)
+            + Text.left(name, 30)
             + Text.right(figure(v.x()), 13)
             + Text.right(figure(v.y()), 13)
             + Text.right(figure(v.z()), 13)
@@ -320,8 +347,20 @@ public final class ExplainReport {
     return s.toString();
   }
 
+  private static String heads(String... names) {
+    StringBuilder s = new StringBuilder();
+    for (String name : names) {
+      s.append(Text.right(name, COLUMN));
+    }
+    return s.toString();
+  }
+
   private static String column(double v) {
-    return Text.right(Math.abs(v) < 1e-9 ? "0" : Text.number(v, 4), 10);
+    if (Math.abs(v) < 1e-9) {
+      return Text.right("0", COLUMN);
+    }
+    boolean plain = Math.abs(v) >= 1e-3 && Math.abs(v) < 1e6;
+    return Text.right(plain ? Text.number(v, 5) : String.format(Locale.ROOT, "%.3e", v), COLUMN);
   }
 
   private static String figure(double v) {
