@@ -29,6 +29,9 @@ public final class HoldStudy {
   /** A rise below this part of the use is not looked for; the worst case may miss 1e-4. */
   private static final double LEAST_GAIN = 1e-6;
 
+  /** Uses that differ by less than this part are one: rounding must not choose the instant. */
+  private static final double SAME = 1e-12;
+
   private final Scene scene;
   private final double safety;
   private final Motion motion;
@@ -36,6 +39,7 @@ public final class HoldStudy {
   private final LoadModel loads;
   private final HoldModel.Workspace ws;
   private final SpeedHeadroom headroom;
+  private final CarefulLook care;
   private final double[] state = new double[MotionState.SIZE];
   private final double[] load = new double[LoadModel.SIZE];
   private final double[] whole = new double[6];
@@ -49,6 +53,7 @@ public final class HoldStudy {
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     this.ws = hold.workspace();
     this.headroom = new SpeedHeadroom(hold, safety, ws);
+    this.care = new CarefulLook(hold, safety);
   }
 
   /**
@@ -85,8 +90,7 @@ public final class HoldStudy {
               t.found() ? Optional.of(t.worst()) : Optional.empty(),
               t.headroom()));
     }
-    Tightest over =
-        tight.stream().filter(Tightest::found).max(Comparator.comparing(t -> t.use)).orElseThrow();
+    Tightest over = tight.stream().filter(Tightest::found).reduce(Tightest::worse).orElseThrow();
     Worst worst = over.worst();
     double speed = tight.stream().mapToDouble(Tightest::headroom).min().orElseThrow();
     return new StudyResult(
@@ -100,7 +104,13 @@ public final class HoldStudy {
         PeakLoads.of(scene, motion, STEP),
         preloadUse(),
         Assumptions.of(scene, motion),
-        Plausibility.warnings(scene, motion));
+        warnings());
+  }
+
+  private List<String> warnings() {
+    List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
+    care.warning().ifPresent(list::add);
+    return list;
   }
 
   /** Use of the limits at a time; leaves the load in {@link #load}. */
@@ -123,6 +133,7 @@ public final class HoldStudy {
     if (piece.still() || to == from) {
       t.offer(piece, from, useAt(piece, from));
       t.offerSpeed(piece, from, headroom.squared(load, t.speedSquared));
+      care.look(from, whole, t.use);
       return;
     }
     Grid grid = new Grid(from, to);
@@ -132,6 +143,7 @@ public final class HoldStudy {
       use[i] = useAt(piece, time);
       t.offer(piece, time, use[i]);
       t.offerSpeed(piece, time, headroom.squared(load, t.speedSquared));
+      care.look(time, whole, use[i]);
     }
     for (int i = 1; i < use.length - 1; i++) {
       double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
@@ -230,8 +242,13 @@ public final class HoldStudy {
       return where.isPresent();
     }
 
+    Tightest worse(Tightest later) {
+      return later.use > use * (1 + SAME) ? later : this;
+    }
+
+    /** Takes what is worse than before; of equals, but for rounding, the first stays. */
     void offer(MotionPiece piece, double at, double found) {
-      if (found > use) {
+      if (found > use * (1 + SAME) || use < 0) {
         use = found;
         time = at;
         where = Optional.of(piece);

@@ -6,6 +6,7 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /** Largest grip and flange loads over a motion (theory, eq. 1.5). */
@@ -24,6 +25,7 @@ final class PeakLoads {
     double[] load = new double[LoadModel.SIZE];
     double[] toolLoad = new double[LoadModel.SIZE];
     double[] scratch = new double[9];
+    double[] sum = new double[6];
     // The tool rides on the grip frame too; norms do not care about the flange's axes.
     LoadModel tool =
         scene
@@ -49,7 +51,7 @@ final class PeakLoads {
             return;
           }
           piece.state(time, state);
-          double[] sum = new double[6];
+          Arrays.fill(sum, 0);
           if (held) {
             part.required(state, load, scratch);
             add(load, sum);
