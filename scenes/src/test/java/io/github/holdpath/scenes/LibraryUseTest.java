@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.sim.scene.LoadedScene;
-import io.github.holdpath.sim.scene.SceneReader;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import io.github.holdpath.sim.study.HoldStudy;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.sim.study.Verdict;

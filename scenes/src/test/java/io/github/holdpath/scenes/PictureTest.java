@@ -6,7 +6,7 @@ import io.github.holdpath.sim.report.CheckReport;
 import io.github.holdpath.sim.report.Ink;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
-import io.github.holdpath.sim.scene.SceneReader;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import io.github.holdpath.sim.study.HoldStudy;
 import java.io.IOException;
 import java.nio.file.Files;

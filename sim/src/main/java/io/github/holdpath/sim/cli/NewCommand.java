@@ -1,6 +1,6 @@
 package io.github.holdpath.sim.cli;
 
-import io.github.holdpath.sim.scene.SceneTemplates;
+import io.github.holdpath.sim.scene.read.SceneTemplates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

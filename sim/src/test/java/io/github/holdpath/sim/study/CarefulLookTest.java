@@ -7,7 +7,7 @@ import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
-import io.github.holdpath.sim.scene.SceneReader;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
