@@ -35,6 +35,7 @@ public final class HoldStudy {
   private final Scene scene;
   private final double safety;
   private final Motion motion;
+  private final Held held;
   private final HoldModel hold;
   private final LoadModel loads;
   private final HoldModel.Workspace ws;
@@ -49,6 +50,7 @@ public final class HoldStudy {
     this.scene = scene;
     this.safety = safety;
     this.motion = scene.motion().motion();
+    this.held = new Held(motion);
     this.hold = HoldModel.of(scene.grip());
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     this.ws = hold.workspace();
@@ -73,12 +75,10 @@ public final class HoldStudy {
       tight.add(new Tightest(i));
     }
     for (MotionPiece piece : motion.pieces()) {
-      double from = Math.max(piece.from(), motion.heldFrom());
-      double to = Math.min(piece.to(), Math.max(motion.heldTo(), motion.heldFrom()));
       // Waits before the first move count to it.
       Tightest t = tight.get(moves == 0 ? 0 : Math.max(1, piece.segment()));
-      if (from < to || (from == to && motion.heldFrom() == motion.heldTo())) {
-        search(piece, from, to, t);
+      if (held.in(piece)) {
+        search(piece, held.from(piece), held.to(piece), t);
       }
     }
     List<SegmentResult> segments = new ArrayList<>();
@@ -198,8 +198,16 @@ public final class HoldStudy {
     Grid(double from, double to) {
       this.from = from;
       this.to = to;
-      this.first = (long) Math.floor(from / STEP) + 1;
-      long last = (long) Math.ceil(to / STEP) - 1;
+      // A quotient may round to either side of a whole step that is one of the ends.
+      long start = (long) Math.floor(from / STEP);
+      while (start * STEP <= from) {
+        start++;
+      }
+      long last = (long) Math.ceil(to / STEP);
+      while (last * STEP >= to) {
+        last--;
+      }
+      this.first = start;
       this.inside = (int) Math.max(1, last - first + 1);
     }
 

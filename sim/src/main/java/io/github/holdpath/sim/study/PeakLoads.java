@@ -26,6 +26,7 @@ final class PeakLoads {
     double[] toolLoad = new double[LoadModel.SIZE];
     double[] scratch = new double[9];
     double[] sum = new double[6];
+    Held held = new Held(motion);
     // The tool rides on the grip frame too; norms do not care about the flange's axes.
     LoadModel tool =
         scene
@@ -46,13 +47,13 @@ final class PeakLoads {
         motion,
         step,
         (piece, time) -> {
-          boolean held = time >= motion.heldFrom() && time <= motion.heldTo();
-          if (!held && tool == null) {
+          boolean isHeld = held.at(piece, time);
+          if (!isHeld && tool == null) {
             return;
           }
           piece.state(time, state);
           Arrays.fill(sum, 0);
-          if (held) {
+          if (isHeld) {
             part.required(state, load, scratch);
             add(load, sum);
             peaks.force = Math.max(peaks.force, norm(sum, 0));
