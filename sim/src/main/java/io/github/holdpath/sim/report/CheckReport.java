@@ -191,7 +191,7 @@ public final class CheckReport {
               + Text.number(Math.floor(k * 1000) / 10, 4)
               + " % of this speed (acceleration at "
               + Text.number(Math.floor(k * k * 1000) / 10, 4)
-              + " %); see that the controller's override scales its ramps so.";
+              + " %). Check that your controller's override scales its ramps so.";
     }
     Text.wrap(out, "  ", "  ", sentence);
   }
