@@ -3,7 +3,7 @@ package io.github.holdpath.sim;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.SceneException;
-import io.github.holdpath.sim.scene.SceneReader;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
