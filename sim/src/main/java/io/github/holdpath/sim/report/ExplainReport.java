@@ -305,9 +305,9 @@ public final class ExplainReport {
     line(
         "  "
             + Text.left(name, 32)
-            + Text.right(figure(v.x()), 13)
-            + Text.right(figure(v.y()), 13)
-            + Text.right(figure(v.z()), 13)
+            + apart(figure(v.x()), 13)
+            + apart(figure(v.y()), 13)
+            + apart(figure(v.z()), 13)
             + " "
             + unit);
   }
@@ -321,7 +321,12 @@ public final class ExplainReport {
   }
 
   private static String column(double v) {
-    return Text.right(Math.abs(v) < 1e-9 ? "0" : Text.number(v, 4), 10);
+    return apart(Math.abs(v) < 1e-9 ? "0" : Text.number(v, 4), 10);
+  }
+
+  /** Set to the right with a space in front, however long. */
+  private static String apart(String s, int width) {
+    return " " + Text.right(s, width - 1);
   }
 
   private static String figure(double v) {
