@@ -101,8 +101,7 @@ class ResultJsonTest {
     Route never = Jobs.route(LawKind.TRAPEZOID, Jobs.LIMITS, Jobs.START, Jobs.by(0, 0.4, 0));
     texts.add(
         text(
-            Jobs.scene(
-                Jobs.point(1, Vec3.ZERO), Jobs.jaws(Mechanism.INDEPENDENT, 9, 0.2), never)));
+            Jobs.scene(Jobs.point(1, Vec3.ZERO), Jobs.jaws(Mechanism.INDEPENDENT, 9, 0.2), never)));
     return texts;
   }
 
@@ -225,8 +224,7 @@ class ResultJsonTest {
     return ResultJson.text(result, loaded, "1")
         + CheckReport.text(result, Ink.PLAIN)
         + SampleCsv.text(result, 5e-3)
-        + ExplainReport.text(
-            Explanation.at(loaded.scene(), 2, result.worst().time()));
+        + ExplainReport.text(Explanation.at(loaded.scene(), 2, result.worst().time()));
   }
 
   private static Scene cup(Route route) {
