@@ -42,12 +42,11 @@ final class NewCommand implements Callable<Integer> {
       console.out().print(text);
       return ExitStatus.OK;
     }
-    Path target = Path.of(out);
-    if (Files.exists(target)) {
+    Outputs outputs = new Outputs();
+    outputs.add(out, text);
+    if (Files.exists(Path.of(out))) {
       throw new CallException(out + " exists and is kept; choose another name");
     }
-    Outputs outputs = new Outputs();
-    outputs.add(target, text);
     outputs.write();
     console.out().println("Wrote " + out + ". Fill it in, then: holdpath check " + out);
     return ExitStatus.OK;
