@@ -340,14 +340,16 @@ public final class HoldModel {
 
   /**
    * What each patch puts on the part because of a load, besides its preload, in patch axes. They
-   * balance the load exactly if the grip can carry it.
+   * balance the load but for what is {@link #uncarried}.
    */
   public List<Wrench> shares(Wrench load) {
     return shares(load, workspace());
   }
 
   private List<Wrench> shares(Wrench load, Workspace ws) {
-    double[] flat = flatShares(load.toArray(), 0, ws);
+    double[] w = load.toArray();
+    ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    double[] flat = flatShares(load.minus(lost(m, w)).toArray(), 0, ws);
     List<Wrench> shares = new ArrayList<>();
     for (int i = 0; i < limits.length; i++) {
       shares.add(Wrench.of(flat, 6 * i));
@@ -380,6 +382,7 @@ public final class HoldModel {
     double[] w = load.toArray();
     Workspace ws = workspace();
     ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    w = load.minus(lost(m, w)).toArray();
     double[] give = new double[6 + drives.size()];
     for (int row = 0; row < give.length; row++) {
       for (int k = 0; k < 6; k++) {
@@ -400,22 +403,27 @@ public final class HoldModel {
   }
 
   /**
-   * The part of a load that nothing in the grip can carry; zero where it carries all. About the
-   * grip frame's origin, in its axes.
+   * The part of a load that nothing in the grip can carry: the least that has to go before it
+   * carries the rest; zero where it carries all. About the grip frame's origin, in its axes.
    */
   public Wrench uncarried(Wrench load) {
     double[] w = load.toArray();
     Workspace ws = workspace();
     ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    return lost(m, w);
+  }
+
+  private static Wrench lost(ShareMatrix m, double[] w) {
     if (m.missing.length == 0 || carries(m, w, 0)) {
       return Wrench.ZERO;
     }
-    List<Wrench> shares = shares(load);
-    Wrench carried = Wrench.ZERO;
-    for (int i = 0; i < limits.length; i++) {
-      carried = carried.plus(shares.get(i).seenFrom(patches.get(i).pose()));
+    double[] lost = new double[6];
+    for (int row = 0; row < 6; row++) {
+      for (int k = 0; k < 6; k++) {
+        lost[row] += m.lost[6 * row + k] * w[k];
+      }
     }
-    return load.minus(carried);
+    return Wrench.of(lost, 0);
   }
 
   /** Memory of one thread for the questions to one {@link HoldModel}. */

@@ -30,10 +30,18 @@ final class ShareMatrix {
    */
   final double[] missing;
 
+  /**
+   * The least part of a load that has to go before the grip can carry the rest: 6 rows of 6
+   * numbers; empty if it carries all.
+   */
+  final double[] lost;
+
   /** Shift of the part (m, rad) and travel of the drives (m) per load: 6 + drives rows of 6. */
   final double[] shifts;
 
-  private ShareMatrix(double[] shares, double[] pushes, double[] missing, double[] shifts) {
+  private ShareMatrix(
+      double[] shares, double[] pushes, double[] missing, double[] lost, double[] shifts) {
+    this.lost = lost;
     this.shifts = shifts;
     this.shares = shares;
     this.pushes = pushes;
@@ -87,7 +95,8 @@ final class ShareMatrix {
       shifts[k] /= length;
     }
     double[] missing = whole ? new double[0] : loadColumns(rest, length).data.clone();
-    return new ShareMatrix(shares, pushes, missing, shifts);
+    double[] lost = whole ? new double[0] : lost(rest, length);
+    return new ShareMatrix(shares, pushes, missing, lost, shifts);
   }
 
   /** (6 x 6+drives) displacement of the contact in patch axes per part twist and drive travel. */
@@ -155,6 +164,24 @@ final class ShareMatrix {
       }
     }
     return whole;
+  }
+
+  /**
+   * Projects a load onto what the grip cannot carry. Its first six rows alone count: the drives'
+   * relations take no load away.
+   */
+  private static double[] lost(DMatrixRMaj rest, double length) {
+    DMatrixRMaj block = CommonOps_DDRM.extract(rest, 0, 6, 0, 6);
+    DMatrixRMaj projection = new DMatrixRMaj(6, 6);
+    pseudoInverse(block, new DMatrixRMaj(6, 6), projection);
+    double[] lost = new double[36];
+    for (int i = 0; i < 6; i++) {
+      for (int k = 0; k < 6; k++) {
+        double scale = (i < 3 ? 1 : length) / (k < 3 ? 1 : length);
+        lost[6 * i + k] = ((i == k ? 1 : 0) - projection.get(i, k)) * scale;
+      }
+    }
+    return lost;
   }
 
   private static DMatrixRMaj loadColumns(DMatrixRMaj m, double length) {

@@ -83,16 +83,18 @@ final class CheckCommand implements Callable<Integer> {
     if (!csv.isEmpty()) {
       onOut = deliver(outputs, csv, SampleCsv.text(result, step), onOut);
     }
+    outputs.keep(Path.of(options.file));
     outputs.write();
     console.out().print(onOut);
     return result.verdict() == Verdict.HOLDS ? ExitStatus.OK : ExitStatus.DOES_NOT_HOLD;
   }
 
-  private static String deliver(Outputs outputs, String target, String text, String onOut) {
+  private static String deliver(Outputs outputs, String target, String text, String onOut)
+      throws CallException {
     if (target.equals("-")) {
       return text;
     }
-    outputs.add(Path.of(target), text);
+    outputs.add(target, text);
     return onOut;
   }
 

@@ -10,6 +10,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code holdpath}. */
 @Command(
@@ -75,7 +76,7 @@ public final class Main {
   }
 
   private static int wrongCall(Console console, ParameterException e) {
-    console.err().println("holdpath: " + e.getMessage());
+    console.err().println("holdpath: " + message(e));
     console
         .err()
         .println(
@@ -83,6 +84,19 @@ public final class Main {
                 + e.getCommandLine().getCommandSpec().qualifiedName()
                 + " --help. Nothing was written.");
     return ExitStatus.WRONG_INPUT;
+  }
+
+  /** The message of the parser; an unknown command is told which there are. */
+  private static String message(ParameterException e) {
+    CommandLine command = e.getCommandLine();
+    boolean unknown = e instanceof UnmatchedArgumentException && command.getParent() == null;
+    if (!unknown || ((UnmatchedArgumentException) e).isUnknownOption()) {
+      return String.valueOf(e.getMessage());
+    }
+    return "there is no command \""
+        + ((UnmatchedArgumentException) e).getUnmatched().get(0)
+        + "\"; give one of "
+        + String.join(", ", command.getSubcommands().keySet());
   }
 
   private static int failed(Console console, Exception e, boolean debug) {

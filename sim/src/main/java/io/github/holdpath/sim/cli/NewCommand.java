@@ -45,19 +45,18 @@ final class NewCommand implements Callable<Integer> {
       console.out().print(text);
       return ExitStatus.OK;
     }
-    Path target = Path.of(out);
-    if (Files.exists(target)) {
+    Outputs outputs = new Outputs();
+    outputs.add(out, text);
+    if (Files.exists(Path.of(out))) {
       throw new CallException(out + " exists and is kept; choose another name");
     }
-    Outputs outputs = new Outputs();
-    outputs.add(target, text);
     String also = "";
     if (kind.equals("recording")) {
-      Path table = target.resolveSibling(TABLE);
+      Path table = Path.of(out).resolveSibling(TABLE);
       if (Files.exists(table)) {
         throw new CallException(table + " exists and is kept; choose another folder");
       }
-      outputs.add(table, SceneTemplates.recordingTable());
+      outputs.add(table.toString(), SceneTemplates.recordingTable());
       also = " and " + table + ", a table to replace by your own";
     }
     outputs.write();

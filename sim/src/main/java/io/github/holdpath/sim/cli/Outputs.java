@@ -3,6 +3,7 @@ package io.github.holdpath.sim.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -16,10 +17,36 @@ final class Outputs {
   private final List<Path> targets = new ArrayList<>();
   private final List<String> texts = new ArrayList<>();
 
-  /** Takes note of a file; nothing is written yet. */
-  void add(Path target, String text) {
-    targets.add(target);
-    texts.add(text);
+  /**
+   * Takes note of a file; nothing is written yet.
+   *
+   * @throws CallException if this is no name of a file, or that of one noted before
+   */
+  void add(String name, String text) throws CallException {
+    try {
+      Path target = Path.of(name);
+      Path whole = target.toAbsolutePath().normalize();
+      if (targets.stream().anyMatch(t -> t.toAbsolutePath().normalize().equals(whole))) {
+        throw new CallException(name + " is named for two outputs; give each its own file");
+      }
+      targets.add(target);
+      texts.add(text);
+    } catch (InvalidPathException e) {
+      throw new CallException("\"" + name + "\" is not a file name: " + e.getReason());
+    }
+  }
+
+  /** Refuses to write over a file that the command reads. */
+  void keep(Path input) throws CallException {
+    for (Path target : targets) {
+      try {
+        if (Files.exists(target) && Files.isSameFile(target, input)) {
+          throw new CallException(target + " is the scene itself; name another file to write");
+        }
+      } catch (IOException e) {
+        throw new CallException(target + " cannot be looked at; choose another place");
+      }
+    }
   }
 
   /**
@@ -31,7 +58,8 @@ final class Outputs {
     List<Path> beside = new ArrayList<>();
     try {
       for (int i = 0; i < targets.size(); i++) {
-        beside.add(writeBeside(targets.get(i), texts.get(i)));
+        beside.add(beside(targets.get(i), i));
+        fill(beside.get(i), targets.get(i), texts.get(i));
       }
       for (int i = 0; i < targets.size(); i++) {
         move(beside.get(i), targets.get(i));
@@ -48,18 +76,22 @@ final class Outputs {
     }
   }
 
-  private static Path writeBeside(Path target, String text) throws CallException {
+  /** A name that no other run of this program writes to, in the folder of the target. */
+  private static Path beside(Path target, int index) throws CallException {
+    if (Files.isDirectory(target)) {
+      throw new CallException(target + " is a folder; name a file to write");
+    }
+    Path folder = target.toAbsolutePath().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw new CallException("the folder of " + target + " does not exist; make it first");
+    }
+    return folder.resolve(".holdpath-" + ProcessHandle.current().pid() + "-" + index + ".part");
+  }
+
+  /** Writes with the permissions that any new file gets. */
+  private static void fill(Path beside, Path target, String text) throws CallException {
     try {
-      if (Files.isDirectory(target)) {
-        throw new CallException(target + " is a folder; name a file to write");
-      }
-      Path folder = target.toAbsolutePath().getParent();
-      if (folder == null || !Files.isDirectory(folder)) {
-        throw new CallException("the folder of " + target + " does not exist; make it first");
-      }
-      Path beside = Files.createTempFile(folder, ".holdpath-", ".part");
       Files.writeString(beside, text, StandardCharsets.UTF_8);
-      return beside;
     } catch (IOException e) {
       throw new CallException(
           target + " cannot be written (" + e.getMessage() + "); choose another place");

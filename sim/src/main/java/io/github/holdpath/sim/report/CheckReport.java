@@ -15,9 +15,12 @@ import java.util.Locale;
 /** The table and verdict that {@code check} prints, at most 80 characters wide. */
 public final class CheckReport {
   private static final String HEADER_1 =
-      " #  move             peak    peak   worst  factor  margin  may run  first to fail";
+      " #  move         peak   peak   worst  factor margin   may run  first to fail";
   private static final String HEADER_2 =
-      "                      m/s   m/s^2    at s            (>= 1)   speed";
+      "                  m/s  m/s^2    at s         (>= 1)     speed";
+
+  /** Where the last column of the table begins. */
+  private static final int LAST_COLUMN = 63;
 
   private final StudyResult result;
   private final Ink ink;
@@ -47,7 +50,7 @@ public final class CheckReport {
 
   private void title() {
     Scene scene = result.scene();
-    out.append(scene.title()).append('\n');
+    Text.wrap(out, "", "", scene.title());
     Text.wrap(
         out,
         "  ",
@@ -74,11 +77,11 @@ public final class CheckReport {
 
   private void row(SegmentResult segment) {
     MotionSegment move = segment.move();
-    out.append(Text.right(Integer.toString(move.index()), 2)).append("  ");
-    out.append(Text.left(move.name().isEmpty() ? "-" : move.name(), 14));
+    String index = Text.right(Integer.toString(move.index()), 2);
+    out.append(Text.left(index + "  " + (move.name().isEmpty() ? "-" : move.name()), 14));
     boolean travels = move.length() > 0;
     out.append(Text.right(travels ? Text.number(move.peakSpeed(), 3) : "-", 7));
-    out.append(Text.right(travels ? Text.number(move.peakAcceleration(), 3) : "-", 8));
+    out.append(Text.right(travels ? Text.number(move.peakAcceleration(), 3) : "-", 7));
     if (segment.worst().isEmpty()) {
       out.append(Text.right("-", 8)).append(Text.right("-", 8)).append(Text.right("-", 8));
       out.append(Text.right("-", 9)).append("  not held\n");
@@ -89,19 +92,28 @@ public final class CheckReport {
     boolean unlimited = worst.first().unlimited();
     boolean fails = margin < 1;
     out.append(Text.right(Text.fixed(worst.time(), 3), 8));
-    out.append(paint(fails, Text.right(unlimited ? "none" : figure(worst.first().factor()), 8)));
-    out.append(paint(fails, Text.right((unlimited ? "none" : figure(margin)), 7)));
+    out.append(
+        paint(
+            fails,
+            Text.right(
+                unlimited ? "none" : figure(worst.first().factor(), result.requiredSafety()), 8)));
+    out.append(paint(fails, Text.right((unlimited ? "none" : figure(margin, 1)), 7)));
     out.append(fails ? "!" : " ");
     out.append(Text.right(speed(segment.speedHeadroom()), 9)).append("  ");
-    out.append(
-            unlimited
-                ? "no limit"
-                : (worst.first().mode().label() + " " + worst.first().patchName()).trim())
-        .append('\n');
+    String first =
+        unlimited
+            ? "no limit"
+            : (worst.first().mode().label() + " " + worst.first().patchName()).trim();
+    out.append(Text.left(first, Text.WIDTH - LAST_COLUMN).stripTrailing()).append('\n');
   }
 
-  private static String figure(double v) {
-    return v < 10 ? Text.fixed(v, 2) : Text.number(v, 3);
+  /** A factor or margin; one that fails is never rounded up to what is required. */
+  private static String figure(double v, double required) {
+    if (v >= 10) {
+      return Text.number(v, 3);
+    }
+    String near = Text.fixed(v, 2);
+    return v < required && Double.parseDouble(near) >= required ? Text.down(v, 2) : near;
   }
 
   private static String speed(double k) {
@@ -126,11 +138,11 @@ public final class CheckReport {
         worst.first().mode() == FailureMode.NONE
             ? ": the load meets no limit."
             : ": least factor "
-                + figure(worst.first().factor())
+                + figure(worst.first().factor(), result.requiredSafety())
                 + (holds ? ", required " : " is below the required ")
                 + Text.number(result.requiredSafety(), 4)
                 + " (margin "
-                + figure(result.margin())
+                + figure(result.margin(), 1)
                 + ").";
     out.append(holds ? ink.good(word) : ink.bad(word)).append(numbers).append('\n');
     if (worst.first().mode() != FailureMode.NONE) {
@@ -154,9 +166,11 @@ public final class CheckReport {
         .append(Text.fixed(result.cycleTime(), 2))
         .append(" s, part held ")
         .append(Text.fixed(result.heldTime(), 2))
-        .append(" s, ")
-        .append(Text.number(result.partsPerHour(), 3))
-        .append(" parts per hour.\n");
+        .append(" s")
+        .append(
+            result.cycleTime() > 0
+                ? ", " + Text.number(result.partsPerHour(), 3) + " parts per hour.\n"
+                : ".\n");
     result
         .preload()
         .ifPresent(

@@ -332,9 +332,9 @@ public final class ExplainReport {
     line(
         "  "
             + Text.left(name, 30)
-            + Text.right(figure(v.x()), 13)
-            + Text.right(figure(v.y()), 13)
-            + Text.right(figure(v.z()), 13)
+            + apart(figure(v.x()), 13)
+            + apart(figure(v.y()), 13)
+            + apart(figure(v.z()), 13)
             + " "
             + unit);
   }
@@ -360,7 +360,12 @@ public final class ExplainReport {
       return Text.right("0", COLUMN);
     }
     boolean plain = Math.abs(v) >= 1e-3 && Math.abs(v) < 1e6;
-    return Text.right(plain ? Text.number(v, 5) : String.format(Locale.ROOT, "%.3e", v), COLUMN);
+    return apart(plain ? Text.number(v, 5) : String.format(Locale.ROOT, "%.3e", v), COLUMN);
+  }
+
+  /** Set to the right with a space in front, however long. */
+  private static String apart(String s, int width) {
+    return " " + Text.right(s, width - 1);
   }
 
   private static String figure(double v) {

@@ -23,6 +23,8 @@ public final class ResultJson {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
 
+  private static final String JSON_NUMBER = "-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?";
+
   private final JsonGenerator json;
   private final StudyResult result;
 
@@ -64,7 +66,7 @@ public final class ResultJson {
     json.writeName("set");
     json.writeStartObject();
     for (Map.Entry<String, String> e : from.set().entrySet()) {
-      json.writeStringProperty(e.getKey(), e.getValue());
+      set(e.getKey(), e.getValue().strip());
     }
     json.writeEndObject();
     json.writeEndObject();
@@ -74,7 +76,7 @@ public final class ResultJson {
     worst(result.worst());
     json.writeNumberProperty("cycleTime", result.cycleTime());
     json.writeNumberProperty("heldTime", result.heldTime());
-    json.writeNumberProperty("partsPerHour", result.partsPerHour());
+    limited("partsPerHour", result.partsPerHour(), !(result.cycleTime() > 0));
     json.writeName("segments");
     json.writeStartArray();
     for (SegmentResult segment : result.segments()) {
@@ -94,6 +96,18 @@ public final class ResultJson {
     strings("assumptions", result.assumptions());
     strings("warnings", result.warnings());
     json.writeEndObject();
+  }
+
+  /** A value as it was taken: a number or a truth value of JSON, and else text. */
+  private void set(String pointer, String value) {
+    json.writeName(pointer);
+    if (value.matches(JSON_NUMBER)) {
+      json.writeNumber(value);
+    } else if (value.equals("true") || value.equals("false")) {
+      json.writeBoolean(value.equals("true"));
+    } else {
+      json.writeString(value);
+    }
   }
 
   private void factor(FirstSlip first, double headroom) {

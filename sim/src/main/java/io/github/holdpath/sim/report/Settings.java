@@ -55,16 +55,9 @@ final class Settings {
     for (Quantity q : QUANTITIES) {
       double v = q.shown(move.limits());
       if (used(scene, q, length, turn) && Double.isFinite(v)) {
-        double percent = 100 * v / q.shown(scene.limits());
-        parts.add(
-            words(q.field())
-                + " "
-                + Text.number(v, 4)
-                + " "
-                + q.unit()
-                + " ("
-                + Text.number(percent, 3)
-                + " %)");
+        double most = q.shown(scene.limits());
+        String percent = Double.isFinite(most) ? " (" + Text.number(100 * v / most, 3) + " %)" : "";
+        parts.add(words(q.field()) + " " + Text.number(v, 4) + " " + q.unit() + percent);
       }
     }
     return String.join(", ", parts);
@@ -96,7 +89,8 @@ final class Settings {
       double twinShare = twin.shown(move.limits()) / twin.shown(scene.limits());
       // Percents act on travel and turning alike.
       boolean both = length > 0 && turn > 0;
-      boolean percent = !both || Math.abs(share - twinShare) < 1e-9;
+      boolean limited = Double.isFinite(q.shown(scene.limits()));
+      boolean percent = limited && (!both || Math.abs(share - twinShare) < 1e-9);
       double factor = Math.pow(k, q.order());
       if (percent && both && q.turns()) {
         continue;

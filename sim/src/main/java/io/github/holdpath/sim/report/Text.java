@@ -32,6 +32,13 @@ final class Text {
     return s.matches("-0\\.?0*") ? s.substring(1) : s;
   }
 
+  /** A number that is not negative, with so many digits behind the point, rounded down. */
+  static String down(double value, int decimals) {
+    return BigDecimal.valueOf(value)
+        .setScale(decimals, java.math.RoundingMode.DOWN)
+        .toPlainString();
+  }
+
   /** Spaces in front up to a width. */
   static String right(String s, int width) {
     return " ".repeat(Math.max(0, width - s.length())) + s;
@@ -49,7 +56,20 @@ final class Text {
   static void wrap(StringBuilder out, String first, String rest, String sentence) {
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
-    for (String word : sentence.split(" ")) {
+    for (String whole : sentence.split(" ")) {
+      String word = whole;
+      // What no line can hold is broken where the line ends.
+      while (word.length() > WIDTH - rest.length()) {
+        if (!empty) {
+          out.append(line).append('\n');
+          line = new StringBuilder(rest);
+        }
+        int room = WIDTH - line.length();
+        out.append(line).append(word, 0, room).append('\n');
+        word = word.substring(room);
+        line = new StringBuilder(rest);
+        empty = true;
+      }
       if (!empty && line.length() + 1 + word.length() > WIDTH) {
         out.append(line).append('\n');
         line = new StringBuilder(rest);
@@ -61,6 +81,6 @@ final class Text {
       line.append(word);
       empty = false;
     }
-    out.append(line).append('\n');
+    out.append(line.toString().stripTrailing()).append('\n');
   }
 }

@@ -1,0 +1,202 @@
+package io.github.holdpath.sim.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.Cup;
+import io.github.holdpath.dynamics.grip.SuctionGrip;
+import io.github.holdpath.dynamics.load.AirLoad;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.DemoScenes;
+import io.github.holdpath.sim.DrawnJobs;
+import io.github.holdpath.sim.Jobs;
+import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.scene.LoadedScene;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.sim.study.SegmentResult;
+import io.github.holdpath.sim.study.StudyResult;
+import io.github.holdpath.sim.timelaw.LawKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CheckReportTest {
+  private static final Pattern OPTION = Pattern.compile("--set \"([^=\"]+)=([^\"]+)\"");
+
+  /** Three digits rounded down at three places give away at most this. */
+  private static final double GIVEN_AWAY = 1.02;
+
+  static List<String> tables() {
+    List<String> tables = new ArrayList<>();
+    for (String name : DemoScenes.planned().toList()) {
+      tables.add(CheckReport.text(demo(name, Map.of()), Ink.PLAIN));
+      tables.add(CheckReport.text(demo(name, Map.of("grip/friction", "0.05")), Ink.PLAIN));
+    }
+    for (int i = 0; i < 10; i++) {
+      tables.add(CheckReport.text(HoldStudy.run(new DrawnJobs(90 + i).next(i), 2), Ink.PLAIN));
+    }
+    tables.add(CheckReport.text(silly("W".repeat(300)), Ink.PLAIN));
+    tables.add(CheckReport.text(silly("word ".repeat(60).strip()), Ink.PLAIN));
+    return tables;
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void linesFitEightyColumns(String table) {
+    for (String line : table.split("\n")) {
+      assertTrue(line.length() <= 80, line.length() + ": " + line);
+      assertEquals(line.stripTrailing(), line);
+    }
+    assertFalse(table.contains("NaN") || table.contains("Infinity"), table);
+  }
+
+  /** Everything that a user can name is silly, and moves and cups are many. */
+  private static StudyResult silly(String name) {
+    List<Cup> cups = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      cups.add(
+          new Cup(name + i, new Vec3(0.05 * i, 0, 0), 0.04, 20, PatchStiffness.ofNormal(1000)));
+    }
+    List<RouteStep> steps = new ArrayList<>();
+    steps.add(new RouteStep.Take("route/1", 0.2));
+    for (int i = 0; i < 120; i++) {
+      var target = Jobs.by(0, 0, i % 2 == 0 ? 0.4 : 0);
+      steps.add(new RouteStep.Move("route/" + (i + 2), name, target, Jobs.LIMITS));
+    }
+    Scene s =
+        Jobs.scene(
+            Jobs.point(7, new Vec3(0, 0.02, 0.1)),
+            new SuctionGrip(cups, List.of(), 0.5, 2e5),
+            new Route(Jobs.START, LawKind.S_CURVE, steps));
+    Scene.Part part =
+        new Scene.Part(name, s.part().body(), AirLoad.NONE, Optional.empty(), Vec3.ZERO, name);
+    Scene named =
+        new Scene(
+            name,
+            s.site(),
+            part,
+            s.grip(),
+            2,
+            Optional.empty(),
+            s.limits(),
+            s.motion(),
+            List.of(new Scene.InputNote("grip/friction", name, Scene.Origin.ASSUMED)));
+    return HoldStudy.run(named, 2);
+  }
+
+  @Test
+  void failuresWithTheLongestWordsKeepThePatchesName() {
+    // release cup 2,1 is the longest that a grid of cups asks for.
+    String table = CheckReport.text(demo("glass-sheet", Map.of()), Ink.PLAIN);
+    assertTrue(table.contains("  release cup 4,1\n"), table);
+  }
+
+  @Test
+  void neverShowsMoreThanThereIs() {
+    double pull = 2 * (Jobs.G + 5) * 2 * (1 - 1e-4);
+    Route lift = Jobs.route(LawKind.TRAPEZOID, Jobs.LIMITS, Jobs.START, Jobs.by(0, 0, 0.5));
+    Scene scene = Jobs.scene(Jobs.point(2, Vec3.ZERO), Jobs.cups(pull, 0.5, Vec3.ZERO), lift);
+    String table = CheckReport.text(HoldStudy.run(scene, 2), Ink.PLAIN);
+    assertTrue(table.contains("DOES NOT HOLD: least factor 1.99 is below"), table);
+    assertTrue(table.contains("(margin 0.99)"), table);
+  }
+
+  @Test
+  void colourIsNotTheOnlySign() {
+    StudyResult result = demo("cartons", Map.of());
+    String plain = CheckReport.text(result, Ink.PLAIN);
+    String coloured = CheckReport.text(result, Ink.ANSI);
+    assertFalse(plain.contains("\u001b"));
+    assertTrue(coloured.contains("\u001b["));
+    assertEquals(plain, coloured.replaceAll("\u001b\\[[0-9;]*m", ""));
+    assertTrue(plain.contains("0.54!"));
+  }
+
+  @Test
+  void movesWithoutSceneLimitsHaveNoPercentages() {
+    Scene s = new DrawnJobs(3).next(0);
+    MoveLimits none =
+        new MoveLimits(Jobs.NONE, Jobs.NONE, Jobs.NONE, Jobs.NONE, Jobs.NONE, Jobs.NONE);
+    Scene bare =
+        new Scene(
+            s.title(), s.site(), s.part(), s.grip(), 2, s.tool(), none, s.motion(), s.inputs());
+    StudyResult result = HoldStudy.run(bare, 2);
+    RouteStep.Move move = Settings.moves(bare.motion()).get(0);
+    String line = Settings.line(bare, move, 1, 1);
+    assertTrue(line.contains("speed ") && !line.contains("%"), line);
+    for (String option : Settings.slowed(bare, move, 1, 0, 0.8)) {
+      assertFalse(option.contains("%"), option);
+      assertTrue(option.contains("m/s"), option);
+    }
+    assertFalse(CheckReport.text(result, Ink.PLAIN).contains("(0 %)"));
+  }
+
+  @Test
+  void cartonsMoveSlowedAsToldJustHolds() {
+    assertSlowedMoveHolds(DemoScenes.file("cartons"), Map.of(), 2);
+  }
+
+  @Test
+  void cartonsMoveWithJerkSlowedAsToldJustHolds() {
+    assertSlowedMoveHolds(DemoScenes.file("cartons"), Map.of("law", "s-curve"), 2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", ", \"speed\": \"1.3 m/s\"", ", \"acceleration\": \"90 %\""})
+  void turningMoveSlowedAsToldJustHolds(String own, @TempDir Path folder) throws IOException {
+    String text =
+        Files.readString(DemoScenes.file("cartons"))
+            .replace("\"trapezoid\"", "\"s-curve\"")
+            .replace(
+                "\"across\", \"line\": { \"at\": \"0.9 0.9 0.95 m\" }",
+                "\"across\", \"line\": { \"at\": \"0.5 0.9 0.95 m\", \"rpy\": \"180 0 70 deg\" }"
+                    + own);
+    Path file = Files.writeString(folder.resolve("turning.json"), text);
+    assertSlowedMoveHolds(file, Map.of(), 2);
+  }
+
+  private static void assertSlowedMoveHolds(Path file, Map<String, String> set, int index) {
+    LoadedScene loaded = DemoScenes.readFile(file, set);
+    StudyResult before = HoldStudy.run(loaded.scene(), 2);
+    assertTrue(margin(before, index) < 1, "the move must fail first");
+    String table = CheckReport.text(before, Ink.PLAIN);
+    String start = "To slow move " + index + " alone until it holds:\n";
+    assertTrue(table.contains(start), table);
+    Map<String, String> slowed = new LinkedHashMap<>(set);
+    for (String line : table.substring(table.indexOf(start) + start.length()).split("\n")) {
+      Matcher option = OPTION.matcher(line);
+      if (!option.find()) {
+        break;
+      }
+      slowed.put(option.group(1), option.group(2));
+    }
+    double after = margin(HoldStudy.run(DemoScenes.readFile(file, slowed).scene(), 2), index);
+    assertTrue(after >= 1 && after < GIVEN_AWAY, "margin " + after + " with " + slowed);
+  }
+
+  private static double margin(StudyResult result, int index) {
+    SegmentResult segment = result.segments().get(index - 1);
+    return segment.worst().orElseThrow().first().factor() / result.requiredSafety();
+  }
+
+  private static StudyResult demo(String name, Map<String, String> set) {
+    return HoldStudy.run(DemoScenes.read(name, set).scene(), 2);
+  }
+}
