@@ -68,9 +68,8 @@ final class Outputs {
       for (Path path : beside) {
         try {
           Files.deleteIfExists(path);
-        } catch (IOException e) {
+        } catch (IOException ignored) {
           // A leftover beside the file does no harm; the outcome of the command is known.
-          continue;
         }
       }
     }

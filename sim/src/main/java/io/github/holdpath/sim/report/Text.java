@@ -56,7 +56,7 @@ final class Text {
   static void wrap(StringBuilder out, String first, String rest, String sentence) {
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
-    for (String whole : sentence.split(" ")) {
+    for (String whole : sentence.split(" ", -1)) {
       String word = whole;
       // What no line can hold is broken where the line ends.
       while (word.length() > WIDTH - rest.length()) {
