@@ -14,11 +14,6 @@ import java.util.Locale;
 
 /** The table and verdict that {@code check} prints, at most 80 characters wide. */
 public final class CheckReport {
-  private static final String HEADER_1 =
-      " #  move             peak    peak   worst  factor  margin  may run  first to fail";
-  private static final String HEADER_2 =
-      "                      m/s   m/s^2    at s            (>= 1)   speed";
-
   private final StudyResult result;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
@@ -65,32 +60,43 @@ public final class CheckReport {
   }
 
   private void table() {
-    out.append(HEADER_1).append('\n').append(HEADER_2).append('\n');
+    header("#", "move", "peak", "peak", "worst", "factor", "margin", "may run", "first to fail");
+    header("", "", "m/s", "m/s^2", "at s", "", "(>= 1)", "speed", "");
     for (SegmentResult segment : result.segments()) {
       row(segment);
     }
     out.append('\n');
   }
 
+  private void header(String... names) {
+    StringBuilder line =
+        new StringBuilder(Text.right(names[0], 2) + "  " + Text.left(names[1], 13));
+    line.append(Text.right(names[2], 7)).append(Text.right(names[3], 8));
+    line.append(Text.right(names[4], 7)).append(Text.right(names[5], 7));
+    line.append(Text.right(names[6], 7)).append(' ').append(Text.right(names[7], 9));
+    out.append((line + "  " + names[8]).stripTrailing()).append('\n');
+  }
+
   private void row(SegmentResult segment) {
     MotionSegment move = segment.move();
     out.append(Text.right(Integer.toString(move.index()), 2)).append("  ");
-    out.append(Text.left(move.name().isEmpty() ? "-" : move.name(), 14));
+    out.append(Text.left(move.name().isEmpty() ? "-" : move.name(), 13));
     boolean travels = move.length() > 0;
     out.append(Text.right(travels ? Text.number(move.peakSpeed(), 3) : "-", 7));
     out.append(Text.right(travels ? Text.number(move.peakAcceleration(), 3) : "-", 8));
     if (segment.worst().isEmpty()) {
-      out.append(Text.right("-", 8)).append(Text.right("-", 8)).append(Text.right("-", 8));
-      out.append(Text.right("-", 9)).append("  not held\n");
+      out.append(Text.right("-", 7)).append(Text.right("-", 7)).append(Text.right("-", 7));
+      out.append(Text.right("-", 10)).append("  not held\n");
       return;
     }
     Worst worst = segment.worst().get();
     double margin = worst.first().factor() / result.requiredSafety();
     boolean unlimited = worst.first().unlimited();
     boolean fails = margin < 1;
-    out.append(Text.right(Text.fixed(worst.time(), 3), 8));
-    out.append(paint(fails, Text.right(unlimited ? "none" : figure(worst.first().factor()), 8)));
-    out.append(paint(fails, Text.right((unlimited ? "none" : figure(margin)), 7)));
+    out.append(Text.right(Text.fixed(worst.time(), 3), 7));
+    String factor = figure(worst.first().factor(), result.requiredSafety());
+    out.append(paint(fails, Text.right(unlimited ? "none" : factor, 7)));
+    out.append(paint(fails, Text.right((unlimited ? "none" : figure(margin, 1)), 7)));
     out.append(fails ? "!" : " ");
     out.append(Text.right(speed(segment.speedHeadroom()), 9)).append("  ");
     out.append(
@@ -100,8 +106,11 @@ public final class CheckReport {
         .append('\n');
   }
 
-  private static String figure(double v) {
-    return v < 10 ? Text.fixed(v, 2) : Text.number(v, 3);
+  /** A factor as read; one that misses its bound is never rounded up to it. */
+  private static String figure(double v, double bound) {
+    String rounded = v < 10 ? Text.fixed(v, 2) : Text.number(v, 3);
+    boolean reaches = Double.parseDouble(rounded) >= bound;
+    return v < bound && reaches ? Text.fixed(Math.floor(v * 100) / 100, 2) : rounded;
   }
 
   private static String speed(double k) {
@@ -109,7 +118,7 @@ public final class CheckReport {
       return "any";
     }
     if (k == 0) {
-      return "none";
+      return "no speed";
     }
     return "x" + (k < 10 ? Text.fixed(Math.floor(k * 100) / 100, 2) : Text.number(k, 3));
   }
@@ -126,11 +135,11 @@ public final class CheckReport {
         worst.first().mode() == FailureMode.NONE
             ? ": the load meets no limit."
             : ": least factor "
-                + figure(worst.first().factor())
+                + figure(worst.first().factor(), result.requiredSafety())
                 + (holds ? ", required " : " is below the required ")
                 + Text.number(result.requiredSafety(), 4)
                 + " (margin "
-                + figure(result.margin())
+                + figure(result.margin(), 1)
                 + ").";
     out.append(holds ? ink.good(word) : ink.bad(word)).append(numbers).append('\n');
     if (worst.first().mode() != FailureMode.NONE) {
@@ -183,17 +192,29 @@ public final class CheckReport {
       sentence = "Speed does not matter here: the motion's own load meets no limit.";
     } else if (k == 0) {
       sentence =
-          "No speed helps: the weight alone asks for more than the grip gives at the required"
-              + " safety.";
+          "No speed helps: somewhere the weight alone asks for more than the grip gives at the"
+              + " required safety.";
+    } else if (k < 1) {
+      sentence =
+          "Slowed as a whole, the job just keeps the required safety at "
+              + percent(k)
+              + " of this speed (acceleration at "
+              + percent(k * k)
+              + "); see that the controller's override scales its ramps so.";
     } else {
       sentence =
-          "The whole job just holds at "
-              + Text.number(Math.floor(k * 1000) / 10, 4)
-              + " % of this speed (acceleration at "
-              + Text.number(Math.floor(k * k * 1000) / 10, 4)
-              + " %); see that the controller's override scales its ramps so.";
+          "The job as a whole may be played at up to "
+              + percent(k)
+              + " of this speed (acceleration at "
+              + percent(k * k)
+              + ").";
     }
     Text.wrap(out, "  ", "  ", sentence);
+  }
+
+  /** Per cent, towards the safe side. */
+  private static String percent(double share) {
+    return Text.number(Math.floor(share * 1000) / 10, 4) + " %";
   }
 
   private void cures() {
@@ -205,17 +226,17 @@ public final class CheckReport {
           out,
           "  ",
           "  ",
-          "At this speed the grip needs "
+          "Or, at this speed: a grip with "
               + Text.number(Math.ceil(100 / result.margin()) / 100, 4)
               + " times its "
               + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
-              + " in the same places.");
+              + ", its contacts where they are.");
     }
     List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
     for (SegmentResult s : result.segments()) {
       boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
       if (slow && !moves.isEmpty()) {
-        out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
+        out.append("  Or slow move ").append(s.move().index()).append(" alone until it holds:\n");
         MotionSegment move = s.move();
         for (String option :
             Settings.slowed(
