@@ -1,5 +1,7 @@
 package io.github.holdpath.sim;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -81,6 +83,67 @@ class ArchitectureTest {
           .because("data flows from the scene to the report, and no later step reaches back");
 
   @ArchTest
+  static final ArchRule scenePackagesPointOneWay =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("quantity")
+          .definedBy(BASE + ".scene.quantity")
+          .layer("values")
+          .definedBy(BASE + ".scene")
+          .layer("json")
+          .definedBy(BASE + ".scene.json")
+          .layer("field")
+          .definedBy(BASE + ".scene.field")
+          .layer("grip")
+          .definedBy(BASE + ".scene.grip")
+          .layer("recording")
+          .definedBy(BASE + ".scene.recording")
+          .layer("route")
+          .definedBy(BASE + ".scene.route")
+          .layer("read")
+          .definedBy(BASE + ".scene.read")
+          .whereLayer("quantity")
+          .mayNotAccessAnyLayer()
+          .whereLayer("values")
+          .mayOnlyAccessLayers("quantity")
+          .whereLayer("json")
+          .mayOnlyAccessLayers("values")
+          .whereLayer("field")
+          .mayOnlyAccessLayers("quantity", "values", "json")
+          .whereLayer("grip")
+          .mayOnlyAccessLayers("quantity", "values", "json", "field")
+          .whereLayer("recording")
+          .mayOnlyAccessLayers("quantity", "values", "json", "field")
+          .whereLayer("route")
+          .mayOnlyAccessLayers("quantity", "values", "json", "field", "recording")
+          .whereLayer("read")
+          .mayNotBeAccessedByAnyLayer()
+          .because("text becomes nodes, nodes fields and fields values; each step is tested alone");
+
+  @ArchTest
+  static final ArchRule othersEnterTheSceneByItsDoors =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(SCENE)
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage(SCENE)
+                  .and(not(resideInAnyPackage(BASE + ".scene", BASE + ".scene.read"))))
+          .because("whoever uses a scene takes its values and its reader, never fields or nodes");
+
+  @ArchTest
+  static final ArchRule inTheSceneTextMeetsJsonAtTwoPlaces =
+      noClasses()
+          .that()
+          .resideInAPackage(SCENE)
+          .and()
+          .resideOutsideOfPackages(BASE + ".scene.json", BASE + ".scene.read")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tools.jackson..")
+          .because("the parser is in json and the schema's writer in read; between them are nodes");
+
+  @ArchTest
   static final ArchRule packagesHaveNoCycles =
       slices()
           .matching(BASE + ".(*)..")
@@ -109,7 +172,7 @@ class ArchitectureTest {
               resideInAnyPackage("tools.jackson.databind..", "com.networknt..")
                   .or(nameMatching("tools\\.jackson\\.core\\.JsonParser.*")))
           .allowEmptyShould(true)
-          .because("every fault of a file is found and placed in one package, the scene's");
+          .because("every fault of a file is found and placed in the scene's packages");
 
   @ArchTest
   static final ArchRule onlyTheCommandLinePrintsAndExits =

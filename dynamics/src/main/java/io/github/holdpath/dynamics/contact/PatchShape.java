@@ -16,7 +16,9 @@ public sealed interface PatchShape {
   double crossX();
 
   /** Cross term between torsion and friction force along y, dimensionless. */
-  double crossY();
+  default double crossY() {
+    return crossX();
+  }
 
   /** Pressed area, m^2; 0 for a line, whose pressure is not defined. */
   double area();
@@ -25,7 +27,9 @@ public sealed interface PatchShape {
   double tiltX();
 
   /** Tilting stiffness about y per normal stiffness, m^2. */
-  double tiltY();
+  default double tiltY() {
+    return tiltX();
+  }
 
   /** Torsion stiffness per shear stiffness, m^2. */
   double torsion();
@@ -34,7 +38,9 @@ public sealed interface PatchShape {
   boolean round();
 
   /** Whether the first opening breaks a seal, so that the kern is the failing limit. */
-  boolean sealed();
+  default boolean sealed() {
+    return false;
+  }
 
   /**
    * Moment about x per normal force at which the patch begins to open, m; infinite if it cannot.
@@ -42,13 +48,25 @@ public sealed interface PatchShape {
   double kernX();
 
   /** Moment about y per normal force at which the patch begins to open, m. */
-  double kernY();
+  default double kernY() {
+    return kernX();
+  }
 
   /** Moment about x per normal force at which the patch tips over its edge, m. */
   double edgeX();
 
   /** Moment about y per normal force at which the patch tips over its edge, m. */
-  double edgeY();
+  default double edgeY() {
+    return edgeX();
+  }
+
+  /**
+   * Use of the kern at which the patch tips: edge over kern for a round shape, and the same for the
+   * others along one side.
+   */
+  default double tipPerKern() {
+    return edgeY() / kernY();
+  }
 
   /** Name used in texts: ring, disc, rectangle, line. */
   String label();
@@ -75,11 +93,6 @@ public sealed interface PatchShape {
     }
 
     @Override
-    public double crossY() {
-      return crossX();
-    }
-
-    @Override
     public double area() {
       return Math.PI * radius * radius;
     }
@@ -87,11 +100,6 @@ public sealed interface PatchShape {
     @Override
     public double tiltX() {
       return radius * radius / 2;
-    }
-
-    @Override
-    public double tiltY() {
-      return tiltX();
     }
 
     @Override
@@ -115,17 +123,7 @@ public sealed interface PatchShape {
     }
 
     @Override
-    public double kernY() {
-      return kernX();
-    }
-
-    @Override
     public double edgeX() {
-      return radius;
-    }
-
-    @Override
-    public double edgeY() {
       return radius;
     }
 
@@ -157,11 +155,6 @@ public sealed interface PatchShape {
     }
 
     @Override
-    public double crossY() {
-      return 0.149;
-    }
-
-    @Override
     public double area() {
       return Math.PI * radius * radius;
     }
@@ -169,11 +162,6 @@ public sealed interface PatchShape {
     @Override
     public double tiltX() {
       return radius * radius / 4;
-    }
-
-    @Override
-    public double tiltY() {
-      return tiltX();
     }
 
     @Override
@@ -187,27 +175,12 @@ public sealed interface PatchShape {
     }
 
     @Override
-    public boolean sealed() {
-      return false;
-    }
-
-    @Override
     public double kernX() {
       return radius / 4;
     }
 
     @Override
-    public double kernY() {
-      return kernX();
-    }
-
-    @Override
     public double edgeX() {
-      return radius;
-    }
-
-    @Override
-    public double edgeY() {
       return radius;
     }
 
@@ -289,11 +262,6 @@ public sealed interface PatchShape {
     }
 
     @Override
-    public boolean sealed() {
-      return false;
-    }
-
-    @Override
     public double kernX() {
       return b / 6;
     }
@@ -367,11 +335,6 @@ public sealed interface PatchShape {
 
     @Override
     public boolean round() {
-      return false;
-    }
-
-    @Override
-    public boolean sealed() {
       return false;
     }
 

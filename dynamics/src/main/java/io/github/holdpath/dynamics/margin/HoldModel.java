@@ -30,6 +30,7 @@ public final class HoldModel {
   static final double PUSH_TOLERANCE = 1e-10;
 
   private static final double BALANCE_TOLERANCE = 1e-9;
+  private static final double CAREFUL_TOLERANCE = 1e-12;
   private static final int MOST_LEDGES = 10;
 
   private final List<ContactPatch> patches;
@@ -283,6 +284,61 @@ public final class HoldModel {
   }
 
   /**
+   * Careful factor H1e, at most H1: slip taken about the pressure centre of patches that carry a
+   * tilting moment too, where the plain rule is up to a third too hopeful.
+   *
+   * @return factor with the patch that slips first, or the plain one where that comes first
+   */
+  public FirstSlip careful(Wrench load) {
+    Workspace ws = workspace();
+    FirstSlip plain = firstSlip(load, ws);
+    double[] share = flatShares(load.toArray(), 0, ws);
+    double least = plain.factor();
+    int patch = plain.patch();
+    for (int i = 0; i < limits.length; i++) {
+      if (least > 0 && !limits[i].holdsCarefully(share, 6 * i, least)) {
+        least = carefulCrossing(limits[i], share, 6 * i, least);
+        patch = i;
+      }
+    }
+    return patch == plain.patch() && least == plain.factor()
+        ? plain
+        : new FirstSlip(least, FailureMode.SLIP, patch, patches.get(patch).name());
+  }
+
+  /**
+   * Whether the slip limits about the pressure centres hold a multiple of a load; cheaper than
+   * {@link #careful}, and without allocation.
+   *
+   * @param w array with the load, read
+   * @param at index of its first number
+   * @param factor on the load
+   * @param ws workspace
+   */
+  public boolean holdsCarefully(double[] w, int at, double factor, Workspace ws) {
+    double[] share = flatShares(w, at, ws);
+    for (int i = 0; i < limits.length; i++) {
+      if (!limits[i].holdsCarefully(share, 6 * i, factor)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double carefulCrossing(PatchLimits limit, double[] share, int at, double high) {
+    double low = 0;
+    while (high - low > CAREFUL_TOLERANCE * high) {
+      double mid = low + (high - low) / 2;
+      if (limit.holdsCarefully(share, at, mid)) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    return low;
+  }
+
+  /**
    * What each patch puts on the part because of a load, besides its preload, in patch axes. They
    * balance the load exactly if the grip can carry it.
    */
@@ -291,20 +347,25 @@ public final class HoldModel {
   }
 
   private List<Wrench> shares(Wrench load, Workspace ws) {
-    double[] w = load.toArray();
-    ShareMatrix m = ws.matrixFor(pushingLedges(w, 0, ws));
+    double[] flat = flatShares(load.toArray(), 0, ws);
     List<Wrench> shares = new ArrayList<>();
-    double[] c = new double[6];
     for (int i = 0; i < limits.length; i++) {
-      for (int row = 0; row < 6; row++) {
-        c[row] = 0;
-        for (int k = 0; k < 6; k++) {
-          c[row] += m.shares[36 * i + 6 * row + k] * w[k];
-        }
-      }
-      shares.add(Wrench.of(c, 0));
+      shares.add(Wrench.of(flat, 6 * i));
     }
     return shares;
+  }
+
+  /** Shares of all patches, 6 numbers each, in the workspace. */
+  private double[] flatShares(double[] w, int at, Workspace ws) {
+    double[] m = ws.matrixFor(pushingLedges(w, at, ws)).shares;
+    for (int row = 0; row < ws.share.length; row++) {
+      double sum = 0;
+      for (int k = 0; k < 6; k++) {
+        sum += m[6 * row + k] * w[at + k];
+      }
+      ws.share[row] = sum;
+    }
+    return ws.share;
   }
 
   /**
@@ -361,7 +422,7 @@ public final class HoldModel {
   public static final class Workspace {
     private final HoldModel owner;
     private final ShareMatrix[] matrices;
-    final double[] load = new double[6];
+    private final double[] share;
 
     /** Patch that the last {@link HoldModel#use} found worst; -1 where none is meant. */
     int patch = -1;
@@ -370,6 +431,7 @@ public final class HoldModel {
       this.owner = owner;
       this.matrices = new ShareMatrix[1 << owner.ledges.length];
       this.matrices[0] = owner.free;
+      this.share = new double[6 * owner.limits.length];
     }
 
     /** Patch that the last use found worst, -1 where none is meant. */

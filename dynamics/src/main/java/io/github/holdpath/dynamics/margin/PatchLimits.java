@@ -124,6 +124,45 @@ final class PatchLimits {
     return Math.sqrt(f2 + cross * m + m * m);
   }
 
+  /**
+   * Whether the slip limit about the pressure centre holds at a multiple of a share (theory, eqs.
+   * 3.9 to 3.11): a tilted pressure shortens the torsion radius and moves the point about which the
+   * patch turns.
+   *
+   * @param share array with the share in patch axes, read
+   * @param at index of its first number
+   * @param factor on the share
+   */
+  boolean holdsCarefully(double[] share, int at, double factor) {
+    if (ledge) {
+      return true;
+    }
+    double fx = factor * share[at];
+    double fy = factor * share[at + 1];
+    double n = preload + factor * share[at + 2];
+    double mx = factor * share[at + 3];
+    double my = factor * share[at + 4];
+    double mz = factor * share[at + 5];
+    if (n <= 0) {
+      return fx == 0 && fy == 0 && mz == 0 && n == 0;
+    }
+    double kern = kernMoment(mx, my) / n;
+    double within = Math.min(kern, 1);
+    double tip = shape.tipPerKern();
+    double left = Math.max(0.001, (tip - Math.max(kern, 1)) / (tip - 1));
+    double shrunk = (1 - 0.18 * within - 0.05 * within * within) * left;
+    double about = mz + (mx * fx + my * fy) / n;
+    double turning = Math.max(Math.abs(mz), Math.abs(about)) / shrunk;
+    return slipDemand(fx, fy, turning) <= mu * n;
+  }
+
+  /** Normal force at which the tilting moments just fill the kern, N. */
+  private double kernMoment(double mx, double my) {
+    return round
+        ? Math.hypot(mx, my) / shape.kernX()
+        : Math.abs(mx) / shape.kernX() + Math.abs(my) / shape.kernY();
+  }
+
   /** Mode of the limit that is met first under a share. */
   FailureMode firstMode(Wrench share) {
     LimitUse first = null;
@@ -198,10 +237,7 @@ final class PatchLimits {
   }
 
   private void addOpening(List<LimitUse> list, double n, double mx, double my) {
-    double tilt =
-        round
-            ? Math.hypot(mx, my) / shape.kernX()
-            : Math.abs(mx) / shape.kernX() + Math.abs(my) / shape.kernY();
-    list.add(new LimitUse(FailureMode.TIP, false, "opens at an edge", preload, tilt - n));
+    list.add(
+        new LimitUse(FailureMode.TIP, false, "opens at an edge", preload, kernMoment(mx, my) - n));
   }
 }

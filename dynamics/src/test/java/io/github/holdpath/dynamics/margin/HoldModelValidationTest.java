@@ -63,6 +63,16 @@ class HoldModelValidationTest {
         expected, c.hold().opening(c.load().total()), FACTOR * Math.max(1, expected), "opening");
   }
 
+  /** The other program's bisection stops at 1e-12; the file prints ten digits. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void carefulFactorAgrees(ReferenceCases.Case c) {
+    double expected = c.expected().get("H1e").asDouble();
+    FirstSlip careful = c.hold().careful(c.load().total());
+    assertEquals(expected, careful.factor(), 1e-8 * Math.max(1, expected), "H1e");
+    assertTrue(careful.factor() <= c.hold().firstSlip(c.load().total()).factor());
+  }
+
   @ParameterizedTest
   @MethodSource("cases")
   void requiredWrenchAgrees(ReferenceCases.Case c) {

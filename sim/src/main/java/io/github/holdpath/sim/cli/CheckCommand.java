@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
     })
 final class CheckCommand implements Callable<Integer> {
   private static final double LEAST_STEP = 1e-5;
-  private static final double MOST_ROWS = 2_000_000;
+  private static final double MOST_ROWS = 500_000;
 
   private final Console console;
 
@@ -71,7 +71,9 @@ final class CheckCommand implements Callable<Integer> {
     StudyResult result = HoldStudy.run(loaded.scene(), options.requiredSafety(loaded));
     if (!csv.isEmpty() && result.cycleTime() / step > MOST_ROWS) {
       throw new CallException(
-          "--samples " + samples + " would write more than two million rows; choose a larger step");
+          "--samples "
+              + samples
+              + " would write more than half a million rows; choose a larger step");
     }
     Outputs outputs = new Outputs();
     String onOut = quiet ? "" : CheckReport.text(result, ink());

@@ -1,6 +1,6 @@
 package io.github.holdpath.sim.cli;
 
-import io.github.holdpath.sim.scene.SceneTemplates;
+import io.github.holdpath.sim.scene.read.SceneTemplates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +15,9 @@ import picocli.CommandLine.Parameters;
     description = "Where do I begin? Prints a scene file to fill in: suction, jaws or recording.",
     footer = {"", "Example: holdpath new suction --out my-job.json"})
 final class NewCommand implements Callable<Integer> {
+  /** The table of samples that the scene for a recording names. */
+  private static final String TABLE = "motion.csv";
+
   private final Console console;
 
   @Parameters(index = "0", paramLabel = "KIND", description = "suction, jaws or recording.")
@@ -48,8 +51,18 @@ final class NewCommand implements Callable<Integer> {
     }
     Outputs outputs = new Outputs();
     outputs.add(target, text);
+    String also = "";
+    if (kind.equals("recording")) {
+      Path table = target.resolveSibling(TABLE);
+      if (Files.exists(table)) {
+        throw new CallException(table + " exists and is kept; choose another folder");
+      }
+      outputs.add(table, SceneTemplates.recordingTable());
+      also = " and " + table + ", a table to replace by your own";
+    }
     outputs.write();
-    console.out().println("Wrote " + out + ". Fill it in, then: holdpath check " + out);
+    console.out().println("Wrote " + out + also + ".");
+    console.out().println("Fill it in, then: holdpath check " + out);
     return ExitStatus.OK;
   }
 }

@@ -2,7 +2,7 @@ package io.github.holdpath.sim.cli;
 
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.SceneException;
-import io.github.holdpath.sim.scene.SceneReader;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -68,7 +68,7 @@ public final class RecordedMotion implements Motion {
         new MotionSegment(
             1,
             POINTER,
-            "",
+            "recording",
             0,
             duration,
             piece.length(),

@@ -118,7 +118,7 @@ public final class CheckReport {
       return "any";
     }
     if (k == 0) {
-      return "no speed";
+      return "none";
     }
     return "x" + (k < 10 ? Text.fixed(Math.floor(k * 100) / 100, 2) : Text.number(k, 3));
   }
@@ -192,22 +192,16 @@ public final class CheckReport {
       sentence = "Speed does not matter here: the motion's own load meets no limit.";
     } else if (k == 0) {
       sentence =
-          "No speed helps: somewhere the weight alone asks for more than the grip gives at the"
-              + " required safety.";
-    } else if (k < 1) {
-      sentence =
-          "Slowed as a whole, the job just keeps the required safety at "
-              + percent(k)
-              + " of this speed (acceleration at "
-              + percent(k * k)
-              + "); see that the controller's override scales its ramps so.";
+          "No speed helps: the weight alone asks for more than the grip gives at the required"
+              + " safety.";
     } else {
+      String speed = percent(k) + " of this speed (acceleration at " + percent(k * k) + ").";
       sentence =
-          "The job as a whole may be played at up to "
-              + percent(k)
-              + " of this speed (acceleration at "
-              + percent(k * k)
-              + ").";
+          k < 1
+              ? "The whole job just holds at "
+                  + speed
+                  + " Check that your controller's override scales its ramps so."
+              : "The whole job may run at up to " + speed;
     }
     Text.wrap(out, "  ", "  ", sentence);
   }
@@ -226,17 +220,17 @@ public final class CheckReport {
           out,
           "  ",
           "  ",
-          "Or, at this speed: a grip with "
+          "At this speed the grip needs "
               + Text.number(Math.ceil(100 / result.margin()) / 100, 4)
               + " times its "
               + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
-              + ", its contacts where they are.");
+              + " in the same places.");
     }
     List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
     for (SegmentResult s : result.segments()) {
       boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
       if (slow && !moves.isEmpty()) {
-        out.append("  Or slow move ").append(s.move().index()).append(" alone until it holds:\n");
+        out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
         MotionSegment move = s.move();
         for (String option :
             Settings.slowed(

@@ -15,10 +15,15 @@ import io.github.holdpath.dynamics.spatial.Wrench;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Explanation;
 import java.util.List;
+import java.util.Locale;
 
 /** The whole sum at one instant, step by step, to be followed with a pocket calculator. */
 public final class ExplainReport {
   private static final int DIGITS = 6;
+
+  /** Two factors closer than this are one and the same limit. */
+  private static final double ROUNDING = 1e-9;
+
   private static final int COLUMN = 11;
 
   private final Explanation e;
@@ -42,7 +47,7 @@ public final class ExplainReport {
             + Text.fixed(e.time(), 4)
             + " s, "
             + (e.segment() == 0 ? "before the first move" : "move " + e.segment())
-            + (e.held() ? ", part held." : ". The part is not held: a sum of what would be."));
+            + (e.held() ? ", part held." : ". The part is not held here; if it were:"));
     line("Forces in N, moments in N m, lengths in m. World axes W (z up), grip axes T");
     line("(z out of the tool into the part); vectors as x, y, z; x between vectors is the");
     line("cross product. Step by step as in docs/theory/load-and-hold.md.");
@@ -316,7 +321,7 @@ public final class ExplainReport {
               + " = "
               + figure(e.first().factor() / e.requiredSafety())
               + (e.first().factor() < e.requiredSafety() ? ": does not pass" : ": passes"));
-      if (e.opening() < e.first().factor()) {
+      if (e.opening() < e.first().factor() * (1 - ROUNDING)) {
         Text.wrap(
             out,
             "  ",
@@ -332,7 +337,7 @@ public final class ExplainReport {
             : e.speedHeadroom() == 0
                 ? "none: the weight alone is too much"
                 : "x" + figure(e.speedHeadroom());
-    line("  speed headroom at this instant: " + headroom);
+    line("  speed headroom at this time: " + headroom);
     line("    (played k times as fast, gravity's part stays, motion's part grows as k^2)");
   }
 
@@ -371,13 +376,14 @@ public final class ExplainReport {
     row(name, columns);
   }
 
-  /** As many digits as leave a space between columns. */
+  /** With six digits, or as many as leave a space between columns. */
   private static String column(double v) {
-    String s = Math.abs(v) < 1e-9 ? "0" : figure(v);
-    for (int digits = DIGITS - 1; s.length() >= COLUMN && digits > 1; digits--) {
-      s = Text.number(v, digits);
+    if (Math.abs(v) < 1e-9) {
+      return "0";
     }
-    return s;
+    boolean plain = Math.abs(v) >= 1e-3 && Math.abs(v) < 1e6;
+    String s = plain ? figure(v) : String.format(Locale.ROOT, "%.3e", v);
+    return s.length() < COLUMN ? s : Text.number(v, DIGITS - 1);
   }
 
   static String figure(double v) {

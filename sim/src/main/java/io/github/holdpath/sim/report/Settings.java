@@ -76,14 +76,19 @@ final class Settings {
 
   /**
    * The {@code --set} options that play one move k times as fast, rounded to the safe side: speed
-   * times k, acceleration k^2, jerk k^3.
+   * times k, acceleration k^2, jerk k^3. Where the move neither turns nor meets drag the load hangs
+   * on the acceleration alone, and only that is slowed.
    */
   static List<String> slowed(
       Scene scene, RouteStep.Move move, double length, double turn, double k) {
+    boolean onlyAcceleration = turn == 0 && scene.part().air().dragArea() == 0;
     List<String> options = new ArrayList<>();
     for (Quantity q : QUANTITIES) {
       double now = q.shown(move.limits());
       if (!used(scene, q, length, turn) || !Double.isFinite(now)) {
+        continue;
+      }
+      if (onlyAcceleration && q.order() != 2) {
         continue;
       }
       Quantity twin = QUANTITIES.get((QUANTITIES.indexOf(q) + 3) % 6);

@@ -33,6 +33,9 @@ public record Scene(
     MoveLimits limits,
     MotionSource motion,
     List<InputNote> inputs) {
+  /** The one version of the scene file's format that is known. */
+  public static final String FORMAT = "holdpath-scene/1";
+
   /** Copies the list. */
   public Scene {
     inputs = List.copyOf(inputs);

@@ -1,5 +1,7 @@
 package io.github.holdpath.sim.scene;
 
+import io.github.holdpath.sim.scene.quantity.Dimension;
+import io.github.holdpath.sim.scene.quantity.Quantity;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -1,7 +1,12 @@
 /**
- * Reading of scene files: JSON text to an immutable {@link io.github.holdpath.sim.scene.Scene}, or
- * every fault of the file with its place. The one package that knows JSON and units; inside,
- * everything is SI. Read {@code SceneReader} first; docs/formats/scene.md is the user's page.
+ * What a scene is once it has been read: immutable values in SI, and the faults of a file that
+ * cannot be read. Knows nothing of JSON; {@link io.github.holdpath.sim.scene.read.SceneReader}
+ * makes these values from a file. Read {@code Scene} first.
+ *
+ * <p>The packages inside, each built on those before it: {@code quantity} numbers with units,
+ * {@code json} text to nodes with places, {@code field} nodes to checked fields, {@code recording},
+ * {@code grip} and {@code route} the fields and values of their objects, {@code read} the whole
+ * file.
  */
 @NullMarked
 package io.github.holdpath.sim.scene;

@@ -66,7 +66,8 @@ public record Explanation(
   }
 
   /**
-   * Explains one instant; where acceleration jumps, the side with the lesser factor.
+   * Explains one instant; where acceleration jumps, the side with the lesser factor, and where the
+   * part is taken or released the side on which it is held.
    *
    * @param scene what to explain
    * @param safety required safety S
@@ -79,10 +80,12 @@ public record Explanation(
     LoadModel loads =
         new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     Optional<MotionPiece> side = Optional.empty();
+    Held held = new Held(motion);
+    boolean anyHeld = motion.pieces().stream().anyMatch(p -> inside(p, time) && held.at(p, time));
     double least = Double.POSITIVE_INFINITY;
     double[] state = new double[MotionState.SIZE];
     for (MotionPiece piece : motion.pieces()) {
-      if (time < piece.from() || time > piece.to()) {
+      if (!inside(piece, time) || (anyHeld && !held.at(piece, time))) {
         continue;
       }
       piece.state(time, state);
@@ -98,7 +101,11 @@ public record Explanation(
                 new IllegalArgumentException(
                     "time must lie in 0 to " + motion.duration() + " s, but was " + time));
     piece.state(time, state);
-    return of(scene, safety, time, piece.segment(), motion, hold, loads, MotionState.of(state));
+    return of(scene, safety, time, piece.segment(), anyHeld, hold, loads, MotionState.of(state));
+  }
+
+  private static boolean inside(MotionPiece piece, double time) {
+    return time >= piece.from() && time <= piece.to();
   }
 
   private static Explanation of(
@@ -106,7 +113,7 @@ public record Explanation(
       double safety,
       double time,
       int segment,
-      Motion motion,
+      boolean held,
       HoldModel hold,
       LoadModel loads,
       MotionState state) {
@@ -127,7 +134,7 @@ public record Explanation(
         safety,
         time,
         segment,
-        time >= motion.heldFrom() && time <= motion.heldTo(),
+        held,
         state,
         arm,
         acceleration,

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges whether a grip keeps hold of the part all along a motion: samples, then refines between
@@ -25,13 +26,21 @@ public final class HoldStudy {
   /** Spacing of the samples that are searched, s. */
   public static final double STEP = 1e-3;
 
+  /** A rise below this part of the use is not looked for; the worst case may miss 1e-4. */
+  private static final double LEAST_GAIN = 1e-6;
+
+  /** Uses that differ by less than this part are one: rounding must not choose the instant. */
+  private static final double SAME = 1e-12;
+
   private final Scene scene;
   private final double safety;
   private final Motion motion;
+  private final Held held;
   private final HoldModel hold;
   private final LoadModel loads;
   private final HoldModel.Workspace ws;
   private final SpeedHeadroom headroom;
+  private final CarefulLook care;
   private final double[] state = new double[MotionState.SIZE];
   private final double[] load = new double[LoadModel.SIZE];
   private final double[] whole = new double[6];
@@ -41,10 +50,12 @@ public final class HoldStudy {
     this.scene = scene;
     this.safety = safety;
     this.motion = scene.motion().motion();
+    this.held = new Held(motion);
     this.hold = HoldModel.of(scene.grip());
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     this.ws = hold.workspace();
     this.headroom = new SpeedHeadroom(hold, safety, ws);
+    this.care = new CarefulLook(hold, safety);
   }
 
   /**
@@ -64,12 +75,10 @@ public final class HoldStudy {
       tight.add(new Tightest(i));
     }
     for (MotionPiece piece : motion.pieces()) {
-      double from = Math.max(piece.from(), motion.heldFrom());
-      double to = Math.min(piece.to(), Math.max(motion.heldTo(), motion.heldFrom()));
       // Waits before the first move count to it.
       Tightest t = tight.get(moves == 0 ? 0 : Math.max(1, piece.segment()));
-      if (from < to || (from == to && motion.heldFrom() == motion.heldTo())) {
-        search(piece, from, to, t);
+      if (held.in(piece)) {
+        search(piece, held.from(piece), held.to(piece), t);
       }
     }
     List<SegmentResult> segments = new ArrayList<>();
@@ -81,8 +90,7 @@ public final class HoldStudy {
               t.found() ? Optional.of(t.worst()) : Optional.empty(),
               t.headroom()));
     }
-    Tightest over =
-        tight.stream().filter(Tightest::found).max(Comparator.comparing(t -> t.use)).orElseThrow();
+    Tightest over = tight.stream().filter(Tightest::found).reduce(Tightest::worse).orElseThrow();
     Worst worst = over.worst();
     double speed = tight.stream().mapToDouble(Tightest::headroom).min().orElseThrow();
     return new StudyResult(
@@ -96,7 +104,13 @@ public final class HoldStudy {
         PeakLoads.of(scene, motion, STEP),
         preloadUse(),
         Assumptions.of(scene, motion),
-        Plausibility.warnings(scene, motion));
+        warnings());
+  }
+
+  private List<String> warnings() {
+    List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
+    care.warning().ifPresent(list::add);
+    return list;
   }
 
   /** Use of the limits at a time; leaves the load in {@link #load}. */
@@ -119,6 +133,7 @@ public final class HoldStudy {
     if (piece.still() || to == from) {
       t.offer(piece, from, useAt(piece, from));
       t.offerSpeed(piece, from, headroom.squared(load, t.speedSquared));
+      care.look(from, whole, t.use);
       return;
     }
     Grid grid = new Grid(from, to);
@@ -128,11 +143,14 @@ public final class HoldStudy {
       use[i] = useAt(piece, time);
       t.offer(piece, time, use[i]);
       t.offerSpeed(piece, time, headroom.squared(load, t.speedSquared));
+      care.look(time, whole, use[i]);
     }
     for (int i = 1; i < use.length - 1; i++) {
       double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
       boolean peak = use[i] >= use[i - 1] && use[i] >= use[i + 1];
-      if (peak && use[i] + 2 * rise >= t.use) {
+      // Between samples a smooth use rises by no more than it does from sample to sample; twice
+      // that is the bound which spares the search where nothing can be found.
+      if (peak && 2 * rise > LEAST_GAIN * use[i] && use[i] + 2 * rise >= t.use) {
         double time =
             Peak.of(x -> useAt(piece, x), grid.time(i - 1), grid.time(i), grid.time(i + 1));
         t.offer(piece, time, useAt(piece, time));
@@ -180,8 +198,16 @@ public final class HoldStudy {
     Grid(double from, double to) {
       this.from = from;
       this.to = to;
-      this.first = (long) Math.floor(from / STEP) + 1;
-      long last = (long) Math.ceil(to / STEP) - 1;
+      // A quotient may round to either side of a whole step that is one of the ends.
+      long start = (long) Math.floor(from / STEP);
+      while (start * STEP <= from) {
+        start++;
+      }
+      long last = (long) Math.ceil(to / STEP);
+      while (last * STEP >= to) {
+        last--;
+      }
+      this.first = start;
       this.inside = (int) Math.max(1, last - first + 1);
     }
 
@@ -214,7 +240,7 @@ public final class HoldStudy {
     private double speedSquared = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
     private double speedTime;
     private Optional<MotionPiece> where = Optional.empty();
-    private @org.jspecify.annotations.Nullable MotionPiece speedPiece;
+    private @Nullable MotionPiece speedPiece;
 
     Tightest(int segment) {
       this.segment = segment;
@@ -224,8 +250,13 @@ public final class HoldStudy {
       return where.isPresent();
     }
 
+    Tightest worse(Tightest later) {
+      return later.use > use * (1 + SAME) ? later : this;
+    }
+
+    /** Takes what is worse than before; of equals, but for rounding, the first stays. */
     void offer(MotionPiece piece, double at, double found) {
-      if (found > use) {
+      if (found > use * (1 + SAME) || use < 0) {
         use = found;
         time = at;
         where = Optional.of(piece);

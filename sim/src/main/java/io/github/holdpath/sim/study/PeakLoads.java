@@ -6,6 +6,7 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /** Largest grip and flange loads over a motion (theory, eq. 1.5). */
@@ -24,6 +25,8 @@ final class PeakLoads {
     double[] load = new double[LoadModel.SIZE];
     double[] toolLoad = new double[LoadModel.SIZE];
     double[] scratch = new double[9];
+    double[] sum = new double[6];
+    Held held = new Held(motion);
     // The tool rides on the grip frame too; norms do not care about the flange's axes.
     LoadModel tool =
         scene
@@ -44,13 +47,13 @@ final class PeakLoads {
         motion,
         step,
         (piece, time) -> {
-          boolean held = time >= motion.heldFrom() && time <= motion.heldTo();
-          if (!held && tool == null) {
+          boolean isHeld = held.at(piece, time);
+          if (!isHeld && tool == null) {
             return;
           }
           piece.state(time, state);
-          double[] sum = new double[6];
-          if (held) {
+          Arrays.fill(sum, 0);
+          if (isHeld) {
             part.required(state, load, scratch);
             add(load, sum);
             peaks.force = Math.max(peaks.force, norm(sum, 0));

@@ -60,7 +60,7 @@ final class Plausibility {
             Math.max(Math.abs(com.y()) - half.y(), Math.abs(com.z()) - half.z()));
     if (out > OUTLINE_TOLERANCE) {
       warn(
-          "The centre of mass lies %.0f mm outside the part's %s; check part/centreOfMass and"
+          "The centre of mass lies %.1f mm outside the part's %s; check part/centreOfMass and"
               + " part/shapeAt.",
           1000 * out, shape.label());
     }

@@ -58,6 +58,7 @@ public final class SampleTable {
   public void forEach(RowVisit visit) {
     var scene = result.scene();
     var motion = result.motion();
+    Held held = new Held(motion);
     HoldModel hold = HoldModel.of(scene.grip());
     HoldModel.Workspace ws = hold.workspace();
     SpeedHeadroom headroom = new SpeedHeadroom(hold, result.requiredSafety(), ws);
@@ -76,8 +77,7 @@ public final class SampleTable {
           for (int k = 0; k < 6; k++) {
             sum[k] = load[k] + load[6 + k];
           }
-          boolean inside = piece.to() > motion.heldFrom() && piece.from() < motion.heldTo();
-          boolean held = inside && time >= motion.heldFrom() && time <= motion.heldTo();
+          boolean isHeld = held.at(piece, time);
           visit.accept(
               new Row(
                   time,
@@ -85,8 +85,8 @@ public final class SampleTable {
                   piece.distance(time),
                   state,
                   sum,
-                  held ? Optional.of(hold.firstSlip(Wrench.of(sum, 0), ws)) : Optional.empty(),
-                  held ? headroom.of(load) : 0));
+                  isHeld ? Optional.of(hold.firstSlip(Wrench.of(sum, 0), ws)) : Optional.empty(),
+                  isHeld ? headroom.of(load) : 0));
         });
   }
 }

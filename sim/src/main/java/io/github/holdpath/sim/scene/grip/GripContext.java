@@ -1,0 +1,31 @@
+package io.github.holdpath.sim.scene.grip;
+
+import io.github.holdpath.sim.scene.PartShape;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.field.InputNotes;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import java.util.Optional;
+
+/**
+ * What the building of a grip needs besides its own fields.
+ *
+ * @param site surroundings, absent if faulty
+ * @param part fields of the part, absent if it is not an object
+ * @param shape of the part
+ * @param faults takes what is wrong
+ * @param notes takes values whose origin the result names
+ */
+public record GripContext(
+    Optional<Scene.Site> site,
+    Optional<Values> part,
+    Optional<PartShape> shape,
+    Faults faults,
+    InputNotes notes) {
+  /** Permitted pressure on the part, Pa; infinite if none is given. */
+  double damage(String name) {
+    return part.flatMap(p -> p.group("damage"))
+        .map(d -> d.number(name).orElse(Double.POSITIVE_INFINITY))
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+}

@@ -1,0 +1,158 @@
+package io.github.holdpath.sim.scene.grip;
+
+import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.Cup;
+import io.github.holdpath.dynamics.grip.Ledge;
+import io.github.holdpath.dynamics.grip.SuctionGrip;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Builds suction grips. */
+final class SuctionBuilder {
+  private final Values grip;
+  private final GripContext context;
+  private final Faults faults;
+
+  private SuctionBuilder(Values grip, GripContext context) {
+    this.grip = grip;
+    this.context = context;
+    this.faults = context.faults();
+  }
+
+  /**
+   * Builds the grip.
+   *
+   * @return empty if faults were noted
+   */
+  static Optional<SuctionGrip> build(Values grip, GripContext context) {
+    return new SuctionBuilder(grip, context).build();
+  }
+
+  private Optional<SuctionGrip> build() {
+    int before = faults.count();
+    context.notes().add(grip, "friction", Scene.Origin.ASSUMED);
+    OptionalDouble friction = grip.number("friction");
+    OptionalDouble vacuum = grip.group("supply").map(this::vacuum).orElse(OptionalDouble.empty());
+    peakIsForJaws();
+    Optional<Values> cups = grip.group("cups");
+    if (cups.isEmpty()) {
+      return Optional.empty();
+    }
+    PatchStiffness stiffness = LedgeBuilder.stiffness(cups.get(), context.notes());
+    List<CupLayout.Spot> spots = CupLayout.spots(cups.get(), faults);
+    boolean good = pullIsWhole(cups.get(), spots);
+    List<Ledge> ledges =
+        LedgeBuilder.build(
+            grip,
+            cups.get(),
+            stiffness,
+            spots.stream().map(CupLayout.Spot::name).toList(),
+            context);
+    if (!good
+        || spots.isEmpty()
+        || faults.count() > before
+        || friction.isEmpty()
+        || vacuum.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Cup> built = new ArrayList<>();
+    for (CupLayout.Spot spot : CupLayout.switchedOn(cups.get(), spots, faults)) {
+      double pull = pull(cups.get(), spot, vacuum.getAsDouble());
+      built.add(new Cup(spot.name(), spot.at(), spot.diameter(), pull, stiffness));
+    }
+    return built.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new SuctionGrip(built, ledges, friction.getAsDouble(), context.damage("maxPressure")));
+  }
+
+  private double pull(Values cups, CupLayout.Spot spot, double vacuum) {
+    OptionalDouble sheet = spot.pull().isPresent() ? spot.pull() : cups.number("pull");
+    OptionalDouble at = cups.number("pullAt");
+    if (sheet.isPresent() && at.isPresent()) {
+      double safety = grip.number("includesSafety").orElse(1);
+      return sheet.getAsDouble() * safety * vacuum / at.getAsDouble();
+    }
+    return Cup.pull(vacuum, spot.diameter(), cups.number("areaRatio").orElse(1));
+  }
+
+  /** Whether what belongs to a data sheet's pull is all there, or not there at all. */
+  private boolean pullIsWhole(Values cups, List<CupLayout.Spot> spots) {
+    int before = faults.count();
+    boolean sheet =
+        cups.isThere("pull") || cups.groups("list").stream().anyMatch(c -> c.isThere("pull"));
+    if (sheet && !cups.isThere("pullAt")) {
+      faults.add(
+          cups.place("pullAt"),
+          "is missing: the vacuum for which the data sheet states the pull; for example"
+              + " \"60 kPa\"");
+    }
+    if (!sheet && cups.isThere("pullAt")) {
+      faults.add(
+          cups.place("pullAt"), "there is no pull that it belongs to; give \"pull\": \"70 N\" too");
+    }
+    if (cups.isThere("pull") && cups.isThere("areaRatio")) {
+      faults.add(
+          cups.place("areaRatio"), "the data sheet's pull counts already; keep pull or areaRatio");
+    }
+    if (!sheet && grip.isThere("includesSafety")) {
+      faults.add(
+          grip.place("includesSafety"),
+          "there is no data sheet's pull that it belongs to, as the pull is computed from the"
+              + " vacuum; take it out, or give cups/pull and cups/pullAt");
+    }
+    if (sheet) {
+      notePull(cups, spots);
+    }
+    return faults.count() == before;
+  }
+
+  private void notePull(Values cups, List<CupLayout.Spot> spots) {
+    double safety = grip.number("includesSafety").orElse(1);
+    if (cups.number("pull").isPresent()) {
+      SafetyNote.add(context.notes(), cups, "pull", safety);
+    }
+    cups.groups("list").stream()
+        .filter(c -> c.number("pull").isPresent())
+        .limit(spots.size())
+        .forEach(c -> SafetyNote.add(context.notes(), c, "pull", safety));
+  }
+
+  private void peakIsForJaws() {
+    context
+        .part()
+        .flatMap(p -> p.group("damage"))
+        .filter(d -> d.isThere("maxPeakPressure"))
+        .ifPresent(
+            d ->
+                faults.add(
+                    d.place("maxPeakPressure"),
+                    "belongs to the pads of jaws, not to cups; write maxPressure"));
+  }
+
+  private OptionalDouble vacuum(Values supply) {
+    String name = supply.isThere("vacuum") ? "vacuum" : "absolutePressure";
+    OptionalDouble written = supply.number(name);
+    boolean rated = supply.isThere("ratedAt");
+    if (rated && name.equals("absolutePressure")) {
+      faults.add(
+          supply.place("ratedAt"),
+          "belongs to vacuum; an absolute pressure is the same at any altitude: take it out");
+      return OptionalDouble.empty();
+    }
+    if (written.isEmpty() || context.site().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble ratedAt = supply.number("ratedAt");
+    if (rated && ratedAt.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    return VacuumRule.here(
+        supply, name, written.getAsDouble(), ratedAt, context.site().get(), context);
+  }
+}

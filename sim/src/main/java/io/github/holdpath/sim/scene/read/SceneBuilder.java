@@ -1,0 +1,92 @@
+package io.github.holdpath.sim.scene.read;
+
+import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.scene.PartShape;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.SceneException;
+import io.github.holdpath.sim.scene.field.InputNotes;
+import io.github.holdpath.sim.scene.field.OriginsType;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.grip.GripContext;
+import io.github.holdpath.sim.scene.grip.GripKinds;
+import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.recording.RecordingBuilder;
+import io.github.holdpath.sim.scene.route.LimitsBuilder;
+import io.github.holdpath.sim.scene.route.RouteBuilder;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Builds a scene from its checked fields; judges what several fields say together. */
+final class SceneBuilder {
+  private final Values values;
+  private final JsonNode.Obj root;
+  private final Path file;
+  private final Faults faults;
+  private final InputNotes notes = new InputNotes();
+
+  /**
+   * Begins.
+   *
+   * @param values checked fields of the file
+   * @param root nodes of the file
+   * @param file for recordings beside it
+   * @param faults those found so far; takes more
+   */
+  SceneBuilder(Values values, JsonNode.Obj root, Path file, Faults faults) {
+    this.values = values;
+    this.root = root;
+    this.file = file;
+    this.faults = faults;
+  }
+
+  /**
+   * Builds the scene.
+   *
+   * @throws SceneException with every fault
+   */
+  Scene build() throws SceneException {
+    Optional<Scene.Site> site = SiteBuilder.build(values);
+    Optional<Values> partFields = values.group("part");
+    Optional<Values> gripFields = values.group("grip");
+    Optional<PartBuilder> builder = partFields.map(p -> new PartBuilder(p, faults));
+    Optional<PartShape> shape = builder.flatMap(PartBuilder::shape);
+    boolean between = gripFields.filter(GripKinds.JAWS::is).isPresent();
+    Optional<Scene.Part> part = builder.flatMap(b -> b.build(shape, site, between, notes));
+    GripContext context = new GripContext(site, partFields, shape, faults, notes);
+    Optional<? extends GripModel> grip = gripFields.flatMap(g -> GripKinds.build(g, context));
+    Optional<Scene.Tool> tool = values.group("tool").flatMap(t -> ToolBuilder.build(t, faults));
+    Optional<? extends MotionSource> motion = motion(tool);
+    List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
+    faults.throwIfAny();
+    return new Scene(
+        values.text("title").orElse("untitled"),
+        site.orElseThrow(),
+        part.orElseThrow(),
+        grip.orElseThrow(),
+        gripFields.orElseThrow().number("requiredSafety").orElseThrow(),
+        tool,
+        LimitsBuilder.ofScene(values),
+        motion.orElseThrow(),
+        inputs);
+  }
+
+  private Optional<? extends MotionSource> motion(Optional<Scene.Tool> tool) {
+    Optional<JsonNode> route = values.node("route");
+    if (route.isPresent() && route.get() instanceof JsonNode.Items) {
+      return new RouteBuilder(values, faults).build();
+    }
+    return values
+        .group("route")
+        .flatMap(r -> new RecordingBuilder(values, root, file, tool, faults).build(r));
+  }
+
+  private List<OriginsType.Entry> origins() {
+    return values
+        .value("origins", OriginsType.Origins.class)
+        .map(OriginsType.Origins::entries)
+        .orElse(List.of());
+  }
+}

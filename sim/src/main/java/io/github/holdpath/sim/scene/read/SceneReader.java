@@ -1,0 +1,75 @@
+package io.github.holdpath.sim.scene.read;
+
+import io.github.holdpath.sim.scene.LoadedScene;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.SceneException;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.json.JsonTree;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Reads scene files. A scene is read in three steps: JSON text to nodes with places, nodes to
+ * checked fields by the specs of the format, and checked fields to the values of a {@link Scene}.
+ */
+public final class SceneReader {
+  private SceneReader() {}
+
+  /**
+   * Reads a scene file.
+   *
+   * @param file to read; recordings are looked for beside it
+   * @param set values that replace or add fields, by JSON Pointer without its leading slash: {@code
+   *     grip/friction} to {@code 0.3}; a value is taken as JSON if it is a number, true, false, or
+   *     begins like a text, list or object of JSON, and else as text
+   * @throws SceneException with every fault of the file, each with its place and what would be
+   *     right; a file that is not JSON has one fault
+   */
+  public static LoadedScene read(Path file, Map<String, String> set) throws SceneException {
+    SceneFile text = SceneFile.read(file);
+    Path name = file.getFileName();
+    Scene scene = read(text.name(), text.text(), file, set);
+    return new LoadedScene(scene, name == null ? text.name() : name.toString(), text.sha256(), set);
+  }
+
+  private static Scene read(String name, String text, Path file, Map<String, String> set)
+      throws SceneException {
+    JsonNode parsed = JsonTree.parse(name, text, "");
+    Faults faults = new Faults(name);
+    if (!(parsed instanceof JsonNode.Obj)) {
+      faults.add(
+          parsed.place(),
+          "a scene is an object in braces, but this is "
+              + parsed.words()
+              + "; it begins with {"
+              + " \"format\": \""
+              + Scene.FORMAT
+              + "\"");
+      faults.throwIfAny();
+    }
+    JsonNode root = SceneEdits.apply(parsed, set, faults);
+    JsonNode.Obj obj = (JsonNode.Obj) root;
+    version(name, obj);
+    Values values = Values.read(SceneSpec.SCENE, obj, faults);
+    return new SceneBuilder(values, obj, file, faults).build();
+  }
+
+  /** An unknown version is the only fault of its file: nothing else can be judged. */
+  private static void version(String name, JsonNode.Obj root) throws SceneException {
+    JsonNode format = root.get("format").orElse(null);
+    if (format instanceof JsonNode.Text t && !t.value().equals(Scene.FORMAT)) {
+      Faults fault = new Faults(name);
+      boolean ours = t.value().startsWith("holdpath-scene/");
+      fault.add(
+          t.place(),
+          t.shown()
+              + (ours ? " is a version" : " is a format")
+              + " that is not known here; known: "
+              + String.join(", ", List.of(Scene.FORMAT)));
+      fault.throwIfAny();
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package io.github.holdpath.sim.scene.recording;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.scene.Fault;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.SceneException;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.json.Pointers;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Builds a recorded motion. */
+public final class RecordingBuilder {
+  private static final List<String> QUATERNION = List.of("qw", "qx", "qy", "qz");
+  private static final List<String> ANGLES = List.of("roll", "pitch", "yaw");
+
+  private final Values scene;
+  private final JsonNode root;
+  private final Path folder;
+  private final Optional<Scene.Tool> tool;
+  private final Faults faults;
+
+  /**
+   * Begins.
+   *
+   * @param scene checked fields of the file
+   * @param root nodes of the file
+   * @param file the scene file; the recording stands relative to its folder
+   * @param tool for a recording of the flange
+   */
+  public RecordingBuilder(
+      Values scene, JsonNode root, Path file, Optional<Scene.Tool> tool, Faults faults) {
+    this.scene = scene;
+    this.root = root;
+    Path parent = file.getParent();
+    this.folder = parent == null ? Path.of("") : parent;
+    this.tool = tool;
+    this.faults = faults;
+  }
+
+  /**
+   * Reads the recording.
+   *
+   * @param route checked fields of the route
+   * @return empty if faults were noted
+   */
+  public Optional<Recording> build(Values route) {
+    if (scene.isThere("law")) {
+      faults.add(
+          scene.place("law"),
+          "belongs to a planned route, while a recording brings its own times; take it out");
+    }
+    Optional<Values> recording = route.group("recording");
+    if (recording.isEmpty()) {
+      return Optional.empty();
+    }
+    int before = faults.count();
+    Optional<RecordingSpec> spec = spec(recording.get());
+    if (spec.isEmpty() || faults.count() > before) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(RecordingReader.read(spec.get(), this::fault));
+    } catch (SceneException e) {
+      faults.addAll(e.faults());
+      return Optional.empty();
+    }
+  }
+
+  private Fault fault(String pointer, String message) {
+    JsonNode.Place at =
+        Pointers.find(root, pointer).map(JsonNode::place).orElseGet(() -> scene.place("route"));
+    return new Fault(at.source(), at.line(), at.column(), pointer, message);
+  }
+
+  private Optional<RecordingSpec> spec(Values v) {
+    Optional<String> file = v.text("file");
+    Optional<String> frame = v.text("frame");
+    Optional<RecordingColumns> columns = v.group("columns").flatMap(this::columns);
+    Optional<RecordingUnits> units =
+        v.group("units").flatMap(u -> units(u, columns.map(c -> !c.quaternion()).orElse(false)));
+    boolean flange = frame.equals(Optional.of("flange"));
+    if (flange && !scene.isThere("tool")) {
+      faults.add(
+          v.place("frame"),
+          "poses of the flange need tool/flangeToGrip, but there is no tool; give it, or record the"
+              + " \"grip\"");
+    }
+    boolean readable =
+        Stream.of("separator", "cutoff", "held", "decimalComma")
+            .allMatch(name -> !v.isThere(name) || isRead(v, name));
+    Optional<Pose> toGrip =
+        flange ? tool.map(Scene.Tool::flangeToGrip) : Optional.of(Pose.IDENTITY);
+    if (file.isEmpty()
+        || frame.isEmpty()
+        || columns.isEmpty()
+        || units.isEmpty()
+        || toGrip.isEmpty()
+        || !readable) {
+      return Optional.empty();
+    }
+    Optional<Values> held = v.group("held");
+    return Optional.of(
+        new RecordingSpec(
+            folder,
+            file.get(),
+            flange ? RecordingFrame.FLANGE : RecordingFrame.GRIP,
+            toGrip.get(),
+            v.text("separator").map(RecordingBuilder::separator).orElse(','),
+            v.value("decimalComma", Boolean.class).orElse(false),
+            columns.get(),
+            units.get(),
+            held.map(h -> h.number("from")).orElse(OptionalDouble.empty()),
+            held.map(h -> h.number("to")).orElse(OptionalDouble.empty()),
+            v.number("cutoff").orElse(RecordingSpec.DEFAULT_CUTOFF)));
+  }
+
+  private static boolean isRead(Values v, String name) {
+    return v.value(name, Object.class).isPresent();
+  }
+
+  private static char separator(String name) {
+    return Optional.ofNullable(RecordingFields.SEPARATORS.get(name)).orElseThrow();
+  }
+
+  private Optional<RecordingColumns> columns(Values c) {
+    List<String> given =
+        Stream.of(QUATERNION, ANGLES).flatMap(List::stream).filter(c::isThere).toList();
+    boolean quaternion = QUATERNION.stream().anyMatch(given::contains);
+    List<String> wanted = quaternion ? QUATERNION : ANGLES;
+    if (given.isEmpty()) {
+      faults.add(
+          c.place(), "has no orientation; name the columns qw, qx, qy, qz or roll, pitch, yaw");
+    } else if (!given.equals(wanted)) {
+      faults.add(
+          c.place(given.get(0)),
+          "an orientation is all of qw, qx, qy, qz or all of roll, pitch, yaw, but here stand "
+              + String.join(", ", given)
+              + "; name all of one kind and none of the other");
+    }
+    Optional<String> time = c.text("time");
+    List<String> position = texts(c, List.of("x", "y", "z"));
+    List<String> rotation = texts(c, wanted);
+    return given.equals(wanted)
+            && time.isPresent()
+            && position.size() == 3
+            && rotation.size() == wanted.size()
+        ? Optional.of(new RecordingColumns(time.get(), position, rotation))
+        : Optional.empty();
+  }
+
+  private static List<String> texts(Values c, List<String> names) {
+    return names.stream().flatMap(n -> c.text(n).stream()).toList();
+  }
+
+  private Optional<RecordingUnits> units(Values u, boolean angles) {
+    if (angles && !u.isThere("angle")) {
+      faults.add(
+          u.place("angle"),
+          "is missing: the unit of the columns roll, pitch and yaw; for example \"deg\"");
+    }
+    Optional<Double> time = u.text("time").flatMap(t -> size(RecordingUnits.TIME, t));
+    Optional<Double> length = u.text("length").flatMap(t -> size(RecordingUnits.LENGTH, t));
+    Optional<Double> angle =
+        angles ? u.text("angle").flatMap(t -> size(RecordingUnits.ANGLE, t)) : Optional.of(1.0);
+    return time.isPresent() && length.isPresent() && angle.isPresent()
+        ? Optional.of(new RecordingUnits(time.get(), length.get(), angle.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Double> size(Map<String, Double> table, String unit) {
+    return Optional.ofNullable(table.get(unit));
+  }
+}

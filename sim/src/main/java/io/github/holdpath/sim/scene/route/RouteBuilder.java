@@ -1,0 +1,195 @@
+package io.github.holdpath.sim.scene.route;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Quaternion;
+import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.scene.field.ObjectSpec;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.timelaw.LawKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Builds a planned route. */
+public final class RouteBuilder {
+  /** Ways and turns below these count as none, m and rad. */
+  private static final double NOWHERE = 1e-9;
+
+  /** A turn nearer than this to half a circle has no shortest arc that rounding leaves alone. */
+  private static final double HALF_TURN_TOLERANCE = 1e-6;
+
+  private final Values scene;
+  private final Faults faults;
+  private final Optional<LawKind> law;
+  private final LimitsBuilder limits;
+  private final List<RouteStep> steps = new ArrayList<>();
+  private Optional<Pose> start = Optional.empty();
+  private Optional<Pose> at = Optional.empty();
+  private String taken = "";
+  private String released = "";
+
+  /**
+   * Begins.
+   *
+   * @param scene checked fields of the file
+   * @param faults takes what is wrong
+   */
+  public RouteBuilder(Values scene, Faults faults) {
+    this.scene = scene;
+    this.faults = faults;
+    this.law = law();
+    this.limits = new LimitsBuilder(scene, law.map(LawKind::boundsJerk).orElse(false), faults);
+  }
+
+  private Optional<LawKind> law() {
+    if (!scene.isThere("law")) {
+      faults.add(
+          scene.place("law"),
+          "is missing: the motion law of every move; write \"trapezoid\" or \"s-curve\"");
+    }
+    return scene
+        .text("law")
+        .flatMap(t -> Stream.of(LawKind.values()).filter(k -> k.label().equals(t)).findFirst());
+  }
+
+  /**
+   * Builds the route.
+   *
+   * @return empty if faults were noted
+   */
+  public Optional<Route> build() {
+    int before = faults.count();
+    List<Values> items = scene.groups("route");
+    boolean whole =
+        scene.node("route").orElseThrow() instanceof JsonNode.Items all
+            && all.items().size() == items.size();
+    for (int i = 0; i < items.size(); i++) {
+      step(items.get(i), i, whole);
+    }
+    if (whole && !items.isEmpty() && taken.isEmpty()) {
+      faults.add(
+          scene.place("route"),
+          "the part is never taken, so nothing can be judged; add { \"grip\": \"take\", \"wait\":"
+              + " \"0.25 s\" }");
+    }
+    if (faults.count() > before || start.isEmpty() || law.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Route(start.get(), law.get(), steps));
+  }
+
+  private void step(Values step, int index, boolean whole) {
+    ObjectSpec kind = step.spec();
+    if (whole && (index == 0) != (kind == RouteSpec.START)) {
+      faults.add(
+          step.place(),
+          index == 0
+              ? "a route begins with its start; write { \"start\": { \"at\": \"0.9 0 0.4 m\","
+                  + " \"rpy\": \"180 0 0 deg\" } } before this step"
+              : "a start stands only at the beginning; for a move write { \"line\": { \"at\":"
+                  + " \"0.9 0 0.8 m\" } }");
+    }
+    if (kind == RouteSpec.START) {
+      start(step);
+    } else if (kind == RouteSpec.GRIP) {
+      grip(step);
+    } else if (kind == RouteSpec.LINE) {
+      move(step);
+    } else {
+      step.number("wait").ifPresent(t -> steps.add(new RouteStep.Wait(step.place().pointer(), t)));
+    }
+  }
+
+  private void start(Values step) {
+    Optional<Values> pose = step.group("start");
+    if (pose.isPresent() && !PoseBuilder.hasRotation(pose.get())) {
+      faults.add(
+          pose.get().place("rpy"),
+          "is missing: how the grip is turned at the start; for example \"180 0 0 deg\", which"
+              + " looks down");
+    } else {
+      start = pose.flatMap(p -> PoseBuilder.build(p, Quaternion.IDENTITY, faults));
+      at = start;
+    }
+  }
+
+  private void grip(Values step) {
+    String pointer = step.place().pointer();
+    Optional<String> word = step.text("grip");
+    if (word.isEmpty()) {
+      taken = taken.isEmpty() ? pointer : taken;
+      return;
+    }
+    boolean take = word.get().equals("take");
+    String wrong = take ? takeFault() : releaseFault();
+    if (!wrong.isEmpty()) {
+      faults.add(step.place("grip"), wrong);
+    }
+    if (take && taken.isEmpty()) {
+      taken = pointer;
+    } else if (!take && released.isEmpty()) {
+      released = pointer;
+    }
+    step.number("wait")
+        .ifPresent(
+            t ->
+                steps.add(
+                    take ? new RouteStep.Take(pointer, t) : new RouteStep.Release(pointer, t)));
+  }
+
+  private String takeFault() {
+    return taken.isEmpty()
+        ? ""
+        : "the part was taken in " + taken + " already; a route takes it once: take this step out";
+  }
+
+  private String releaseFault() {
+    if (taken.isEmpty()) {
+      return "nothing is held here; put a { \"grip\": \"take\" } before it";
+    }
+    return released.isEmpty()
+        ? ""
+        : "the part was released in " + released + " already; take this step out";
+  }
+
+  private void move(Values step) {
+    Optional<Pose> from = at;
+    Quaternion turned = from.map(Pose::rotation).orElse(Quaternion.IDENTITY);
+    Optional<Values> pose = step.group("line");
+    Optional<Pose> to = pose.flatMap(p -> PoseBuilder.build(p, turned, faults));
+    boolean known = pose.filter(PoseBuilder::hasRotation).isPresent() || from.isPresent();
+    at = known ? to : Optional.empty();
+    if (from.isEmpty() || to.isEmpty()) {
+      return;
+    }
+    double length = to.get().position().minus(from.get().position()).norm();
+    double angle = turned.angleTo(to.get().rotation());
+    geometry(step, length, angle);
+    int before = faults.count();
+    MoveLimits own = limits.of(step, length > NOWHERE ? length : 0, angle > NOWHERE ? angle : 0);
+    if (faults.count() == before) {
+      String name = step.text("name").orElse("");
+      steps.add(new RouteStep.Move(step.place().pointer(), name, to.get(), own));
+    }
+  }
+
+  private void geometry(Values step, double length, double angle) {
+    if (length <= NOWHERE && angle <= NOWHERE) {
+      faults.add(
+          step.place("line"),
+          "the grip is there already; take this move out, or write { \"wait\": \"0.5 s\" } to stand"
+              + " still");
+    }
+    if (angle >= Math.PI - HALF_TURN_TOLERANCE) {
+      faults.add(
+          step.place("line"),
+          "a turn of 180 degrees may go either way round; put a move with half of the turn before"
+              + " it");
+    }
+  }
+}

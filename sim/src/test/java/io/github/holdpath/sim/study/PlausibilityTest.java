@@ -1,0 +1,162 @@
+package io.github.holdpath.sim.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.holdpath.dynamics.contact.PatchShape;
+import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.Cup;
+import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.dynamics.grip.Mechanism;
+import io.github.holdpath.dynamics.grip.SuctionGrip;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.Jobs;
+import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.scene.PartShape;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.timelaw.LawKind;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlausibilityTest {
+  private static final Route THERE_AND_BACK =
+      Jobs.route(LawKind.TRAPEZOID, Jobs.LIMITS, Jobs.START, Jobs.by(0.4, 0, 0), Jobs.START);
+  private static final PartShape BOX = new PartShape.Box(new Vec3(0.3, 0.2, 0.1));
+  private static final Vec3 BELOW = new Vec3(0, 0, 0.05);
+  private static final GripModel TWO_CUPS =
+      Jobs.cups(100, 0.5, new Vec3(0.1, 0, 0), new Vec3(-0.1, 0, 0));
+
+  @Test
+  void cleanScenesHaveNone() {
+    assertEquals(List.of(), warnings(TWO_CUPS, BOX, BELOW, BELOW));
+    GripModel jaws = Jobs.jaws(Mechanism.SYNCHRONISED, 100, 0.2);
+    PartShape bar = new PartShape.Box(new Vec3(0.1, 0.04, 0.03));
+    assertEquals(List.of(), warnings(jaws, bar, Vec3.ZERO, Vec3.ZERO));
+  }
+
+  @Test
+  void cupOffThePartIsNamedWithItsOverhang() {
+    GripModel cups = Jobs.cups(100, 0.5, new Vec3(0.135, 0, 0), new Vec3(-0.1, 0, 0));
+    String warning = only(warnings(cups, BOX, BELOW, BELOW));
+    assertTrue(warning.startsWith("Cup 1 reaches 5.0 mm off the part"), warning);
+  }
+
+  @Test
+  void cupOverTheHoleOfATubeIsOffThePart() {
+    PartShape tube = new PartShape.Cylinder(0.3, 0.1, 0.1, 2);
+    GripModel cups = Jobs.cups(100, 0.5, new Vec3(0.065, 0, 0), new Vec3(-0.1, 0, 0));
+    String warning = only(warnings(cups, tube, BELOW, BELOW));
+    assertTrue(warning.startsWith("Cup 1 reaches 5.0 mm off the part"), warning);
+  }
+
+  @Test
+  void padOffThePartIsNamed() {
+    GripModel jaws = Jobs.jaws(Mechanism.SYNCHRONISED, 100, 0.2);
+    PartShape bar = new PartShape.Box(new Vec3(0.02, 0.04, 0.03));
+    List<String> warnings = warnings(jaws, bar, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(2, warnings.size());
+    assertTrue(warnings.get(0).startsWith("Pad +y reaches 5.0 mm off the part"), warnings.get(0));
+  }
+
+  @Test
+  void thinSheetBendsBetweenItsCups() {
+    PartShape sheet = new PartShape.Box(new Vec3(0.3, 0.2, 0.0015));
+    Vec3 middle = new Vec3(0, 0, 0.00075);
+    String warning = only(warnings(TWO_CUPS, sheet, middle, middle));
+    assertTrue(warning.contains("1.5 mm thick between cups 200 mm apart"), warning);
+    PartShape board = new PartShape.Box(new Vec3(0.3, 0.2, 0.0021));
+    Vec3 its = new Vec3(0, 0, 0.00105);
+    assertEquals(List.of(), warnings(TWO_CUPS, board, its, its));
+  }
+
+  @Test
+  void roundPartInFlatPadsIsJudgedAsALine() {
+    GripModel jaws =
+        Jobs.jaws(new PatchShape.Line(0.03), Mechanism.SYNCHRONISED, 100, 0.2, Jobs.NONE);
+    PartShape shaft = new PartShape.Cylinder(0.04, 0, 0.2, 0);
+    String warning = only(warnings(jaws, shaft, Vec3.ZERO, Vec3.ZERO));
+    assertTrue(warning.contains("line of contact"), warning);
+  }
+
+  @Test
+  void routeThatEndsElsewhereDoesNotReturn() {
+    Route away = Jobs.route(LawKind.TRAPEZOID, Jobs.LIMITS, Jobs.START, Jobs.by(0.4, 0, 0));
+    Scene scene = Jobs.scene(Jobs.point(1, BELOW), TWO_CUPS, away);
+    String warning = only(HoldStudy.run(scene, 2).warnings());
+    assertTrue(warning.contains("does not return to its start"), warning);
+  }
+
+  @Test
+  void centreOfMassOutsideThePartIsToldByHowMuch() {
+    String warning = only(warnings(TWO_CUPS, BOX, BELOW, new Vec3(0, 0.1125, 0.05)));
+    assertTrue(warning.startsWith("The centre of mass lies 12.5 mm outside"), warning);
+  }
+
+  @Test
+  void faceBesideThePadsIsToldAwayOrInside() {
+    String away = warnings(TWO_CUPS, BOX, new Vec3(0, 0, 0.07), BELOW).get(0);
+    assertTrue(away.startsWith("Cup 1 is 20.0 mm away from the part's face"), away);
+    String inside = warnings(TWO_CUPS, BOX, new Vec3(0, 0, 0.04), BELOW).get(0);
+    assertTrue(inside.startsWith("Cup 1 is 10.0 mm inside the part's face"), inside);
+  }
+
+  @Test
+  void padThatDoesNotTouchIsTold() {
+    GripModel jaws = Jobs.jaws(Mechanism.SYNCHRONISED, 100, 0.2);
+    PartShape narrow = new PartShape.Box(new Vec3(0.1, 0.03, 0.03));
+    List<String> warnings = warnings(jaws, narrow, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(2, warnings.size());
+    assertTrue(warnings.get(1).startsWith("Pad -y is 5.0 mm away"), warnings.get(1));
+  }
+
+  @Test
+  void curvedFaceUnderACupMustSeal() {
+    PartShape pipe = new PartShape.Cylinder(0.1, 0, 0.3, 0);
+    List<String> warnings = warnings(TWO_CUPS, pipe, BELOW, BELOW);
+    assertEquals(2, warnings.size());
+    assertTrue(warnings.get(0).startsWith("Cup 1 sits on the curved side of a cylinder"));
+  }
+
+  @Test
+  void restsOnWhatNobodyGave() {
+    Scene scene =
+        Jobs.with(
+            Jobs.scene(Jobs.point(1, BELOW), TWO_CUPS, THERE_AND_BACK),
+            List.of(
+                new Scene.InputNote("grip/friction", "0.5", Scene.Origin.ASSUMED),
+                new Scene.InputNote("part/mass", "1 kg", Scene.Origin.MEASURED),
+                new Scene.InputNote("grip/force", "9 N", Scene.Origin.NOT_STATED)));
+    List<String> all = HoldStudy.run(scene, 2).assumptions();
+    assertTrue(all.get(0).startsWith("grip/friction 0.5: assumed; "), all.get(0));
+    assertTrue(all.get(1).startsWith("part/mass 1 kg: measured; "), all.get(1));
+    assertTrue(all.get(2).startsWith("grip/force 9 N: origin not stated; "), all.get(2));
+    assertEquals(1, count(all, "No stiffness is given"));
+    assertEquals(1, count(all, "Crush is not checked"));
+    assertEquals(all.size(), all.stream().distinct().count());
+  }
+
+  @Test
+  void restsOnNeitherWhereBothAreGiven() {
+    Cup cup = new Cup("cup", Vec3.ZERO, 0.04, 100, PatchStiffness.ofNormal(6000));
+    GripModel grip = new SuctionGrip(List.of(cup), List.of(), 0.5, 3e5);
+    List<String> all =
+        HoldStudy.run(Jobs.scene(Jobs.point(1, BELOW), grip, THERE_AND_BACK), 2).assumptions();
+    assertEquals(0, count(all, "No stiffness is given"));
+    assertEquals(0, count(all, "Crush is not checked"));
+  }
+
+  private static long count(List<String> sentences, String start) {
+    return sentences.stream().filter(s -> s.startsWith(start)).count();
+  }
+
+  private static String only(List<String> warnings) {
+    assertEquals(1, warnings.size(), warnings.toString());
+    return warnings.get(0);
+  }
+
+  private static List<String> warnings(
+      GripModel grip, PartShape shape, Vec3 middle, Vec3 centreOfMass) {
+    Scene scene = Jobs.scene(Jobs.point(1, centreOfMass), grip, THERE_AND_BACK);
+    return HoldStudy.run(Jobs.shaped(scene, shape, middle), 2).warnings();
+  }
+}
