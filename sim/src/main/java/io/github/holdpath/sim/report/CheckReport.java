@@ -11,9 +11,13 @@ import io.github.holdpath.sim.study.Verdict;
 import io.github.holdpath.sim.study.Worst;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The table and verdict that {@code check} prints, at most 80 characters wide. */
 public final class CheckReport {
+  /** A move that would have to be slower than this share of its speed is not worth slowing. */
+  private static final double SLOWEST = 0.05;
+
   private final StudyResult result;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
@@ -226,21 +230,31 @@ public final class CheckReport {
               + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
               + " in the same places.");
     }
+    slower();
+  }
+
+  /** How to slow the moves that fail; silent where slowing cannot cure one of them. */
+  private void slower() {
     List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
-    for (SegmentResult s : result.segments()) {
-      boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
-      if (slow && !moves.isEmpty()) {
-        out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
-        MotionSegment move = s.move();
-        for (String option :
-            Settings.slowed(
-                result.scene(),
-                moves.get(move.index() - 1),
-                move.length(),
-                move.turn(),
-                s.speedHeadroom())) {
-          out.append("    ").append(option).append('\n');
-        }
+    List<SegmentResult> failing =
+        result.segments().stream().filter(s -> s.held() && s.speedHeadroom() < 1).toList();
+    boolean curable = failing.stream().allMatch(s -> s.speedHeadroom() > SLOWEST);
+    if (moves.isEmpty() || failing.isEmpty() || !curable) {
+      return;
+    }
+    String numbers =
+        failing.stream()
+            .map(s -> Integer.toString(s.move().index()))
+            .collect(Collectors.joining(", "));
+    out.append(failing.size() == 1 ? "  To slow move " : "  To slow moves ")
+        .append(numbers)
+        .append(failing.size() == 1 ? " alone until it holds:\n" : " until each holds:\n");
+    for (SegmentResult s : failing) {
+      MotionSegment move = s.move();
+      RouteStep.Move step = moves.get(move.index() - 1);
+      for (String option :
+          Settings.slowed(result.scene(), step, move.length(), move.turn(), s.speedHeadroom())) {
+        out.append("    ").append(option).append('\n');
       }
     }
   }
