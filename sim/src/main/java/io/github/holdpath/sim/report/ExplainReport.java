@@ -387,6 +387,9 @@ public final class ExplainReport {
   }
 
   static String figure(double v) {
-    return Math.abs(v) < 1e-12 ? "0" : Text.number(v, DIGITS);
+    if (Math.abs(v) < 1e-12) {
+      return "0";
+    }
+    return Math.abs(v) < 1e-4 ? String.format(Locale.ROOT, "%.4e", v) : Text.number(v, DIGITS);
   }
 }
