@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.sim.report.CheckReport;
+import io.github.holdpath.sim.report.ExplainReport;
 import io.github.holdpath.sim.report.Ink;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.read.SceneReader;
+import io.github.holdpath.sim.study.Explanation;
 import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.sim.study.StudyResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,9 +26,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every command that a story or the README shows says what is quoted below it, line by line. */
+/**
+ * Every command that a story, the README or the guide shows says what is quoted below it, line by
+ * line.
+ */
 class StoryTest {
-  private static final String PROMPT = "$ sim/holdpath check ";
+  private static final String PROMPT = "$ sim/holdpath ";
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   /**
@@ -48,6 +54,7 @@ class StoryTest {
       List<Path> all =
           new ArrayList<>(pages.filter(p -> p.toString().endsWith(".md")).sorted().toList());
       all.add(Path.of("../README.md"));
+      all.add(Path.of("../docs/guide/README.md"));
       for (Path page : all) {
         quotes.addAll(quotes(page));
       }
@@ -99,12 +106,24 @@ class StoryTest {
       words.add(m.group(1) != null ? m.group(1) : m.group(2));
     }
     Map<String, String> set = new LinkedHashMap<>();
-    for (int i = 1; i + 1 < words.size(); i += 2) {
-      assertTrue(words.get(i).equals("--set"), "only --set in stories: " + command);
+    String at = "worst";
+    for (int i = 2; i + 1 < words.size(); i += 2) {
+      if (words.get(i).equals("--at")) {
+        at = words.get(i + 1);
+        continue;
+      }
+      assertTrue(words.get(i).equals("--set"), "only --set and --at in stories: " + command);
       String[] pair = words.get(i + 1).split("=", 2);
       set.put(pair[0], pair[1]);
     }
-    Scene scene = SceneReader.read(Path.of("..").resolve(words.get(0)), set).scene();
-    return CheckReport.text(HoldStudy.run(scene, scene.requiredSafety()), Ink.PLAIN);
+    Scene scene = SceneReader.read(Path.of("..").resolve(words.get(1)), set).scene();
+    StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
+    if (words.get(0).equals("check")) {
+      return CheckReport.text(result, Ink.PLAIN);
+    }
+    assertTrue(words.get(0).equals("explain"), "only check and explain in stories: " + command);
+    double time =
+        at.equals("worst") ? result.worst().time() : Double.parseDouble(at.replace("s", ""));
+    return ExplainReport.text(Explanation.at(scene, scene.requiredSafety(), time));
   }
 }

@@ -11,6 +11,7 @@ import io.github.holdpath.sim.study.Verdict;
 import io.github.holdpath.sim.study.Worst;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The table and verdict that {@code check} prints, at most 80 characters wide. */
 public final class CheckReport {
@@ -21,6 +22,9 @@ public final class CheckReport {
 
   /** Where the last column of the table begins. */
   private static final int LAST_COLUMN = 63;
+
+  /** A move that would have to be slower than this share of its speed is not worth slowing. */
+  private static final double SLOWEST = 0.05;
 
   private final StudyResult result;
   private final Ink ink;
@@ -200,14 +204,20 @@ public final class CheckReport {
           "No speed helps: the weight alone asks for more than the grip gives at the required"
               + " safety.";
     } else {
+      String speed = percent(k) + " of this speed (acceleration at " + percent(k * k) + ").";
       sentence =
-          "The whole job just holds at "
-              + Text.number(Math.floor(k * 1000) / 10, 4)
-              + " % of this speed (acceleration at "
-              + Text.number(Math.floor(k * k * 1000) / 10, 4)
-              + " %). Check that your controller's override scales its ramps so.";
+          k < 1
+              ? "The whole job just holds at "
+                  + speed
+                  + " Check that your controller's override scales its ramps so."
+              : "The whole job may run at up to " + speed;
     }
     Text.wrap(out, "  ", "  ", sentence);
+  }
+
+  /** Per cent, towards the safe side. */
+  private static String percent(double share) {
+    return Text.number(Math.floor(share * 1000) / 10, 4) + " %";
   }
 
   private void cures() {
@@ -225,21 +235,31 @@ public final class CheckReport {
               + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
               + " in the same places.");
     }
+    slower();
+  }
+
+  /** How to slow the moves that fail; silent where slowing cannot cure one of them. */
+  private void slower() {
     List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
-    for (SegmentResult s : result.segments()) {
-      boolean slow = s.held() && s.speedHeadroom() < 1 && s.speedHeadroom() > 0.05;
-      if (slow && !moves.isEmpty()) {
-        out.append("  To slow move ").append(s.move().index()).append(" alone until it holds:\n");
-        MotionSegment move = s.move();
-        for (String option :
-            Settings.slowed(
-                result.scene(),
-                moves.get(move.index() - 1),
-                move.length(),
-                move.turn(),
-                s.speedHeadroom())) {
-          out.append("    ").append(option).append('\n');
-        }
+    List<SegmentResult> failing =
+        result.segments().stream().filter(s -> s.held() && s.speedHeadroom() < 1).toList();
+    boolean curable = failing.stream().allMatch(s -> s.speedHeadroom() > SLOWEST);
+    if (moves.isEmpty() || failing.isEmpty() || !curable) {
+      return;
+    }
+    String numbers =
+        failing.stream()
+            .map(s -> Integer.toString(s.move().index()))
+            .collect(Collectors.joining(", "));
+    out.append(failing.size() == 1 ? "  To slow move " : "  To slow moves ")
+        .append(numbers)
+        .append(failing.size() == 1 ? " alone until it holds:\n" : " until each holds:\n");
+    for (SegmentResult s : failing) {
+      MotionSegment move = s.move();
+      RouteStep.Move step = moves.get(move.index() - 1);
+      for (String option :
+          Settings.slowed(result.scene(), step, move.length(), move.turn(), s.speedHeadroom())) {
+        out.append("    ").append(option).append('\n');
       }
     }
   }

@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.grip.Drive;
 import io.github.holdpath.dynamics.load.AirLoad;
 import io.github.holdpath.dynamics.margin.FailureMode;
 import io.github.holdpath.dynamics.margin.LimitUse;
+import io.github.holdpath.dynamics.margin.SpeedHeadroom;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -19,7 +20,10 @@ import java.util.Locale;
 /** The whole sum at one instant, step by step, to be followed with a pocket calculator. */
 public final class ExplainReport {
   private static final int DIGITS = 6;
-  private static final int NAME = 10;
+
+  /** Two factors closer than this are one and the same limit. */
+  private static final double ROUNDING = 1e-9;
+
   private static final int COLUMN = 11;
 
   private final Explanation e;
@@ -43,10 +47,10 @@ public final class ExplainReport {
             + Text.fixed(e.time(), 4)
             + " s, "
             + (e.segment() == 0 ? "before the first move" : "move " + e.segment())
-            + (e.held()
-                ? ", part held."
-                : ". The part is not held here: the sum shows what would be."));
-    line("Forces in N, moments in N m, lengths in m. World axes W, grip axes T.");
+            + (e.held() ? ", part held." : ". The part is not held here; if it were:"));
+    line("Forces in N, moments in N m, lengths in m. World axes W (z up), grip axes T");
+    line("(z out of the tool into the part); vectors as x, y, z; x between vectors is the");
+    line("cross product. Step by step as in docs/theory/load-and-hold.md.");
     motion();
     force();
     moment();
@@ -74,17 +78,17 @@ public final class ExplainReport {
             + figure(q.z()));
     vector("velocity v", s.velocity(), "m/s");
     vector("acceleration a", s.acceleration(), "m/s^2");
-    vector("angular velocity w", s.angularVelocity(), "rad/s");
-    vector("angular acceleration e", s.angularAcceleration(), "rad/s^2");
+    vector("angular velocity omega", s.angularVelocity(), "rad/s");
+    vector("angular accel. alpha", s.angularAcceleration(), "rad/s^2");
   }
 
   private void force() {
     Vec3 g = scene.site().gravity();
     double m = scene.part().body().mass();
-    head("2 Force on the part: F = m (a_c - g)" + (hasAir() ? " + air" : ""));
+    head("2 Force that the grip puts on the part: F = m (a_c - g)" + (hasAir() ? " + air" : ""));
     vector("centre of mass c in T", scene.part().body().centreOfMass(), "m");
     vector("arm r = R c in W", e.arm(), "m");
-    line("  a_c = a + e x r + w x (w x r)");
+    line("  a_c = a + alpha x r + omega x (omega x r), R the rotation of T");
     vector("a_c in W", e.centreAcceleration(), "m/s^2");
     vector("g in W", g, "m/s^2");
     Vec3 rigid = e.centreAcceleration().minus(g).times(m);
@@ -93,13 +97,13 @@ public final class ExplainReport {
       Quaternion q = e.state().pose().rotation();
       Vec3 air = q.rotate(e.load().total().force()).minus(rigid);
       AirLoad a = scene.part().air();
-      line("  air: 1/2 rho CdA |v_c| v_c + m_a (n . a_c) n");
+      line("  air: 1/2 rho Cd A |v_c| v_c + m_a (n . a_c) n, v_c velocity of the centre,");
       line(
-          "  rho CdA = "
+          "  rho Cd A = "
               + Text.number(a.density() * a.dragArea(), 4)
-              + " kg/m, m_a = "
+              + " kg/m, carried air m_a = "
               + Text.number(a.addedMass(), 4)
-              + " kg");
+              + " kg along the normal n");
       vector("air in W", air, "N");
     }
     vector("F in T = R^T F", e.load().total().force(), "N");
@@ -115,7 +119,8 @@ public final class ExplainReport {
     var i = scene.part().body().inertia();
     Vec3 moment = e.load().total().moment();
     Vec3 arm = scene.part().body().centreOfMass().cross(e.load().total().force());
-    head("3 Moment about the grip frame's origin: M = c x F + I e + w x I w (in T)");
+    head("3 Moment about the grip frame's origin, in T");
+    line("  M = c x F + I alpha + omega x I omega");
     vector("c x F", arm, "N m");
     line(
         "  I about c (kg m^2)        xx "
@@ -133,7 +138,7 @@ public final class ExplainReport {
               + "  yz "
               + figure(i.yz()));
     }
-    vector("I e + w x I w", moment.minus(arm), "N m");
+    vector("I alpha + omega x I omega", moment.minus(arm), "N m");
     vector("M", moment, "N m");
   }
 
@@ -145,53 +150,83 @@ public final class ExplainReport {
         patches.stream().allMatch(p -> p.stiffness().equals(PatchStiffness.ALIKE) || p.ledge());
     head("4 Shares: the part shifts by d and turns by t on its springs");
     if (alike) {
-      line("  No stiffness given: kn = 1 and ks = 2/3 N/m stand for all patches. Only ratios");
-      line("  count for the shares, so d and t are not the real give of the grip.");
+      line("  No stiffness is given: kn = 1 and ks = 2/3 N/m stand for all patches. Only");
+      line("  their ratios count for the shares; d and t are then no real movements.");
     }
     vector("d", new Vec3(give[0], give[1], give[2]), "m");
     vector("t", new Vec3(give[3], give[4], give[5]), "rad");
     for (int k = 0; k < drives.size(); k++) {
       line("  drive " + (k + 1) + " moves by " + figure(give[6 + k]) + " m along its closing axes");
     }
-    line("  At a patch with centre p: u = d + t x p (+ drive), in patch axes. Its share is");
-    line("  ks ux, ks uy, kn uz, kx tx, ky ty, kz tz:");
+    line("  They are such that the shares add up to F and M. A patch at p moves by");
+    line(
+        "  u = d + t x p"
+            + (drives.isEmpty() ? "" : " and with its drive")
+            + ". Its share of the load, in its own axes:");
+    line("    fx = ks ux, fy = ks uy (along the contact), n = kn uz (pressing),");
+    line("    mx = kx tx, my = ky ty (tilting), mz = kz tz (twisting)");
     out.append('\n');
-    line("  patch     " + heads("kn", "ks", "kx", "ky", "kz"));
-    line("            " + heads("N/m", "N/m", "N m/rad", "N m/rad", "N m/rad"));
+    row("stiffness", "kn", "ks", "kx", "ky", "kz");
+    row("", "N/m", "N/m", "N m/rad", "N m/rad", "N m/rad");
     for (ContactPatch p : patches) {
       double kn = p.stiffness().normal();
       double ks = p.ledge() ? 0 : p.stiffness().shear();
       double turn = p.ledge() ? 0 : 1;
-      line(
-          "  "
-              + Text.left(p.name(), NAME)
-              + column(kn)
-              + column(ks)
-              + column(turn * kn * p.shape().tiltX())
-              + column(turn * kn * p.shape().tiltY())
-              + column(ks * p.shape().torsion()));
+      PatchShape shape = p.shape();
+      row(
+          p.name(),
+          kn,
+          ks,
+          turn * kn * shape.tiltX(),
+          turn * kn * shape.tiltY(),
+          ks * shape.torsion());
     }
     out.append('\n');
-    line("  centre p  " + heads("x", "y", "z"));
+    row("place p", "x", "y", "z");
     for (ContactPatch p : patches) {
       Vec3 at = p.pose().position();
-      line("  " + Text.left(p.name(), NAME) + column(at.x()) + column(at.y()) + column(at.z()));
+      row(p.name(), at.x(), at.y(), at.z());
     }
+    axes(patches);
     out.append('\n');
-    line("  share     " + heads("fx", "fy", "n", "mx", "my", "mz"));
+    row("share", "fx", "fy", "n", "mx", "my", "mz");
     Wrench sum = Wrench.ZERO;
     for (int k = 0; k < patches.size(); k++) {
       Wrench w = e.shares().get(k);
       sum = sum.plus(w.seenFrom(patches.get(k).pose()));
-      line("  " + Text.left(patches.get(k).name(), NAME) + columns(w));
+      row(patches.get(k).name(), w.toArray());
     }
-    line("  sum in T  " + columns(sum));
-    line("  The sum is F and M of steps 2 and 3; that is what fixes d and t.");
+    row("sum about T", sum.toArray());
+    line("  The sum is F and M of steps 2 and 3.");
+  }
+
+  /** Axes of the patches that are turned against the grip frame. */
+  private void axes(List<ContactPatch> patches) {
+    List<String> names = List.of("x", "y", "z");
+    List<Vec3> units = List.of(new Vec3(1, 0, 0), new Vec3(0, 1, 0), new Vec3(0, 0, 1));
+    boolean first = true;
+    for (ContactPatch p : patches) {
+      if (p.pose().rotation().angleTo(Quaternion.IDENTITY) < 1e-9) {
+        continue;
+      }
+      if (first) {
+        out.append('\n');
+        row("axes in T", "x", "y", "z");
+        first = false;
+      }
+      for (int k = 0; k < 3; k++) {
+        Vec3 axis = p.pose().rotation().rotate(units.get(k));
+        row(Text.left(p.name(), 10) + " " + names.get(k), axis.x(), axis.y(), axis.z());
+      }
+    }
   }
 
   private void limits() {
     List<ContactPatch> patches = scene.grip().patches();
     head("5 Limits: each is met at the factor reserve / demand");
+    LimitWords.legend(e.limits()).forEach(this::line);
+    line("  N0 is the preload of a patch: its normal force without load.");
+    out.append('\n');
     line("  patch        limit              reserve      demand      factor");
     for (int k = 0; k < patches.size(); k++) {
       for (LimitUse l : e.limits().get(k)) {
@@ -235,52 +270,34 @@ public final class ExplainReport {
             + Text.number(p.preload(), DIGITS)
             + " N):");
     line("  torsion radius e = " + figure(p.shape().torsionRadius()) + " m");
-    line("  M = |mz|/e = " + figure(torsion) + " N");
+    line("  M = |mz| / e = " + figure(torsion) + " N (the twist as a force at the radius e)");
     double g;
     if (p.shape().round()) {
       double f = Math.hypot(fx, fy);
       double c = p.shape().crossX();
       g = Math.sqrt(f * f + 2 * c * f * torsion + torsion * torsion);
       line("  f = sqrt(fx^2 + fy^2) = " + figure(f) + " N");
-      line("  G = sqrt(f^2 + 2 c f M + M^2), c = " + figure(c) + ": " + figure(g) + " N");
+      line("  G = sqrt(f^2 + 2 c f M + M^2) = " + figure(g) + " N, cross term c = " + figure(c));
     } else {
       double cx = p.shape().crossX();
       double cy = p.shape().crossY();
       double cross = cx * Math.abs(fx) + cy * Math.abs(fy);
       g = Math.sqrt(fx * fx + fy * fy + 2 * cross * torsion + torsion * torsion);
       line("  G = sqrt(fx^2 + fy^2 + 2 (cx |fx| + cy |fy|) M + M^2),");
-      line("      cx = " + figure(cx) + ", cy = " + figure(cy) + ": " + figure(g) + " N");
+      line(
+          "    cross terms cx = "
+              + figure(cx)
+              + ", cy = "
+              + figure(cy)
+              + ": G = "
+              + figure(g)
+              + " N");
     }
     double demand = g - p.friction() * n;
-    line(
-        "  slip: mu N0 / (G - mu n) = "
-            + figure(p.friction() * p.preload())
-            + " / "
-            + figure(demand)
-            + (demand > 0
-                ? " = " + figure(p.friction() * p.preload() / demand)
-                : ": pressed on, no limit"));
-    if (p.shape().round()) {
-      tiltFormula(p, w);
-    }
-  }
-
-  /** The tilting limit of a round patch that goes first, with its numbers put in. */
-  private void tiltFormula(ContactPatch p, Wrench w) {
-    PatchShape shape = p.shape();
-    double reach = shape.sealed() ? shape.kernX() : shape.edgeX();
-    double moment = Math.hypot(w.moment().x(), w.moment().y());
-    double demand = moment - reach * w.force().z();
-    line(
-        "  "
-            + (shape.sealed() ? "peel" : "tip")
-            + ": k N0/(hypot(mx,my) - k n), k = "
-            + figure(reach)
-            + " m: "
-            + figure(reach * p.preload())
-            + " / "
-            + figure(demand)
-            + (demand > 0 ? " = " + figure(reach * p.preload() / demand) : ": no limit"));
+    double reserve = p.friction() * p.preload();
+    line("  slip or twist: mu N0 / (G - mu n) = " + LimitWords.quotient(reserve, demand));
+    LimitWords.tilt(p, w).forEach(this::line);
+    LimitWords.release(p, w).ifPresent(this::line);
   }
 
   private void factor() {
@@ -304,7 +321,7 @@ public final class ExplainReport {
               + " = "
               + figure(e.first().factor() / e.requiredSafety())
               + (e.first().factor() < e.requiredSafety() ? ": does not pass" : ": passes"));
-      if (e.opening() < e.first().factor()) {
+      if (e.opening() < e.first().factor() * (1 - ROUNDING)) {
         Text.wrap(
             out,
             "  ",
@@ -314,10 +331,14 @@ public final class ExplainReport {
                 + ", before that: shares beyond it are approximate.");
       }
     }
-    line(
-        "  speed headroom at this instant: "
-            + (e.speedHeadroom() >= 100 ? "no limit" : "x" + figure(e.speedHeadroom()))
-            + " (motion grows with k^2)");
+    String headroom =
+        e.speedHeadroom() >= SpeedHeadroom.LARGEST
+            ? "any: the motion adds nothing that meets a limit"
+            : e.speedHeadroom() == 0
+                ? "none: the weight alone is too much"
+                : "x" + figure(e.speedHeadroom());
+    line("  speed headroom at this time: " + headroom);
+    line("    (played k times as fast, gravity's part stays, motion's part grows as k^2)");
   }
 
   private void head(String title) {
@@ -339,28 +360,30 @@ public final class ExplainReport {
             + unit);
   }
 
-  private static String columns(Wrench w) {
-    StringBuilder s = new StringBuilder();
-    for (double v : w.toArray()) {
-      s.append(column(v));
+  private void row(String name, String... columns) {
+    StringBuilder s = new StringBuilder("  " + Text.left(name, 12));
+    for (String column : columns) {
+      s.append(Text.right(column, COLUMN));
     }
-    return s.toString();
+    line(s.toString());
   }
 
-  private static String heads(String... names) {
-    StringBuilder s = new StringBuilder();
-    for (String name : names) {
-      s.append(Text.right(name, COLUMN));
+  private void row(String name, double... values) {
+    String[] columns = new String[values.length];
+    for (int i = 0; i < values.length; i++) {
+      columns[i] = column(values[i]);
     }
-    return s.toString();
+    row(name, columns);
   }
 
+  /** With six digits, or as many as leave a space between columns. */
   private static String column(double v) {
     if (Math.abs(v) < 1e-9) {
-      return Text.right("0", COLUMN);
+      return "0";
     }
     boolean plain = Math.abs(v) >= 1e-3 && Math.abs(v) < 1e6;
-    return apart(plain ? Text.number(v, 5) : String.format(Locale.ROOT, "%.3e", v), COLUMN);
+    String s = plain ? figure(v) : String.format(Locale.ROOT, "%.3e", v);
+    return s.length() < COLUMN ? s : Text.number(v, DIGITS - 1);
   }
 
   /** Set to the right with a space in front, however long. */
@@ -368,7 +391,10 @@ public final class ExplainReport {
     return " " + Text.right(s, width - 1);
   }
 
-  private static String figure(double v) {
-    return Math.abs(v) < 1e-12 ? "0" : Text.number(v, DIGITS);
+  static String figure(double v) {
+    if (Math.abs(v) < 1e-12) {
+      return "0";
+    }
+    return Math.abs(v) < 1e-4 ? String.format(Locale.ROOT, "%.4e", v) : Text.number(v, DIGITS);
   }
 }

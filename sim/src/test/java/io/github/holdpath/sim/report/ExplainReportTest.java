@@ -43,7 +43,7 @@ class ExplainReportTest {
     double friction = 0.5;
     double radius = 0.0375;
     double preload = after(CARTONS, "preload N0 ");
-    double c = after(CARTONS, ", c = ");
+    double c = after(CARTONS, "cross term c = ");
     double least = Double.POSITIVE_INFINITY;
     for (double[] share : shares(CARTONS)) {
       double f = Math.hypot(share[0], share[1]);
@@ -119,7 +119,7 @@ class ExplainReportTest {
       for (double[] share : shares(text)) {
         assertEquals(6, share.length, text);
       }
-      assertEquals(3, vector(text, "I e \\+ w x I w").length, text);
+      assertEquals(3, vector(text, "I alpha \\+ omega x I omega").length, text);
     }
   }
 
@@ -147,10 +147,10 @@ class ExplainReportTest {
 
   private static List<double[]> shares(String text) {
     List<double[]> shares = new ArrayList<>();
-    String table = text.substring(text.indexOf("\n  share "), text.indexOf("\n  sum in T"));
+    String table = text.substring(text.indexOf("\n  share "), text.indexOf("\n  sum about T"));
     for (String line : table.split("\n")) {
       if (line.startsWith("  ") && !line.startsWith("  share") && line.length() > 14) {
-        shares.add(numbers(line.substring(12)));
+        shares.add(numbers(line.substring(14)));
       }
     }
     return shares;
