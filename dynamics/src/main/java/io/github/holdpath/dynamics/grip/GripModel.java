@@ -16,4 +16,12 @@ public sealed interface GripModel permits SuctionGrip, JawGrip {
 
   /** Drives that act on the patches; empty where nothing moves. */
   List<Drive> drives();
+
+  /**
+   * Closures of self-locking fingers: each keeps its travel, so that the closing forces per
+   * stiffness keep their sum. Empty where nothing locks; used by the whole-grip factor alone.
+   */
+  default List<Drive> closures() {
+    return List.of();
+  }
 }

@@ -85,4 +85,11 @@ public record JawGrip(
       case SELF_LOCKING -> List.of();
     };
   }
+
+  @Override
+  public List<Drive> closures() {
+    return mechanism == Mechanism.SELF_LOCKING
+        ? List.of(new Drive(List.of(0, 1), CLOSING))
+        : List.of();
+  }
 }

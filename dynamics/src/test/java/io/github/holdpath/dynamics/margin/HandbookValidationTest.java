@@ -156,6 +156,16 @@ class HandbookValidationTest {
     assertEquals(mechanism == Mechanism.INDEPENDENT, first.mode() == FailureMode.FLOATS);
   }
 
+  /** The same load up to the last hold: 2.5 by release, nothing, and 2.5 for a locked closure. */
+  @ParameterizedTest
+  @CsvSource({"SYNCHRONISED, 2.5", "INDEPENDENT, 0", "SELF_LOCKING, 2.5"})
+  void theMechanismChangesTheLastHold(Mechanism mechanism, double expected) {
+    JawGrip grip = jaws(100, 0.3, mechanism, new PatchShape.Rectangle(0.02, 0.02));
+    WholeGripFactor whole =
+        WholeGrip.of(grip).factor(new Wrench(new Vec3(20, 80, 0), Vec3.ZERO), 1.36364);
+    assertEquals(expected, whole.factor(), SIX_DIGITS);
+  }
+
   /** Four cups r 20 mm, 75.3982 N each, mu 0.5: 1.48482 by slip of the fourth, headroom 1.38595. */
   @Test
   void fourCupsUnderAnOffsetLoad() {

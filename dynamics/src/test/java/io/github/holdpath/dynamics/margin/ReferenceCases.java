@@ -30,6 +30,7 @@ final class ReferenceCases {
       String id,
       List<ContactPatch> patches,
       List<Drive> drives,
+      List<Drive> closures,
       RequiredWrench load,
       JsonNode expected) {
     HoldModel hold() {
@@ -64,7 +65,7 @@ final class ReferenceCases {
     }
     List<Drive> drives = new ArrayList<>();
     String mechanism = node.path("drive").asString("");
-    if (!mechanism.equals("locking") && node.has("drives")) {
+    if (node.has("drives")) {
       for (JsonNode d : node.get("drives")) {
         List<Integer> moved = new ArrayList<>();
         List<Vec3> directions = new ArrayList<>();
@@ -75,8 +76,16 @@ final class ReferenceCases {
         drives.add(new Drive(moved, directions));
       }
     }
+    // A locking finger has no drive that gives way; its closing relation holds forces per
+    // stiffness.
+    boolean locking = mechanism.equals("locking");
     return new Case(
-        node.get("id").asString(), patches, drives, load(node.get("load")), node.get("expect"));
+        node.get("id").asString(),
+        patches,
+        locking ? List.of() : drives,
+        locking ? drives : List.of(),
+        load(node.get("load")),
+        node.get("expect"));
   }
 
   private static ContactPatch patch(String name, JsonNode p) {

@@ -1,0 +1,226 @@
+package io.github.holdpath.dynamics.margin;
+
+import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.grip.Drive;
+import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.spatial.Wrench;
+import java.util.Arrays;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
+
+/**
+ * Whole-grip factor H2: the largest factor on a load for which any contact wrenches inside the
+ * limits balance it and keep the drives' relations (theory, eqs. 3.12 and 3.13). A cone programme,
+ * solved by {@link ConeSolver}. Between the first-slip factor and this one parts of the contact
+ * creep, but the part may be kept: a bound on the drop, not a factor to design by.
+ *
+ * @see "Lobo, Vandenberghe, Boyd, Lebret: Applications of second-order cone programming, Linear
+ *     Algebra and its Applications 284, 1998"
+ */
+public final class WholeGrip {
+  private static final double RANK_TOLERANCE = 1e-10;
+  private static final double SPAN_TOLERANCE = 1e-8;
+  private static final double LEDGE_START = 0.05;
+
+  private final ConePatch[] patches;
+  private final double force;
+  private final double length;
+  private final double[][] columns;
+  private final double[] basis;
+  private final double[] right;
+  private final boolean crushedAtRest;
+  private final int relations;
+  private final int rank;
+
+  /**
+   * A grip with plain limits.
+   *
+   * @param patches all patches
+   * @param drives relations of the contact forces along the closing directions
+   * @param closures of self-locking fingers: the same relation with each force per stiffness
+   */
+  public WholeGrip(List<ContactPatch> patches, List<Drive> drives, List<Drive> closures) {
+    this(patches, drives, closures, ConePatch.Limits.PLAIN);
+  }
+
+  /** From a kind of grip. */
+  public static WholeGrip of(GripModel grip) {
+    return new WholeGrip(grip.patches(), grip.drives(), grip.closures());
+  }
+
+  WholeGrip(
+      List<ContactPatch> patches,
+      List<Drive> drives,
+      List<Drive> closures,
+      ConePatch.Limits limits) {
+    force = patches.stream().mapToDouble(ContactPatch::preload).max().orElse(0);
+    if (!(force > 0)) {
+      throw new IllegalArgumentException("a grip needs at least one patch with a preload");
+    }
+    crushedAtRest = patches.stream().anyMatch(p -> p.preload() > p.maxNormal());
+    length =
+        Math.sqrt(
+            patches.stream()
+                .mapToDouble(
+                    p -> p.pose().position().dot(p.pose().position()) + p.shape().torsion())
+                .average()
+                .orElseThrow());
+    this.patches =
+        patches.stream()
+            .map(p -> new ConePatch(p, limits, force, length, LEDGE_START))
+            .toArray(ConePatch[]::new);
+    relations = 6 + drives.size() + closures.size();
+    double[][] whole = new double[patches.size()][];
+    double[] preload = new double[relations];
+    for (int i = 0; i < whole.length; i++) {
+      whole[i] = columns(i, patches, drives, closures);
+      double n = patches.get(i).preload() / force;
+      for (int r = 0; r < relations; r++) {
+        preload[r] += whole[i][r * 6 + 2] * n;
+      }
+    }
+    basis = basis(whole);
+    rank = basis.length / relations;
+    columns = new double[whole.length][];
+    for (int i = 0; i < whole.length; i++) {
+      columns[i] = reduced(whole[i], this.patches[i]);
+    }
+    right = project(preload);
+  }
+
+  /** Relations x 6: what a contact wrench in patch axes gives to balance and drives. */
+  private double[] columns(
+      int index, List<ContactPatch> patches, List<Drive> drives, List<Drive> closures) {
+    ContactPatch patch = patches.get(index);
+    double[] m = new double[relations * 6];
+    for (int k = 0; k < 6; k++) {
+      double[] unit = new double[6];
+      // A unit of moment is force times length.
+      unit[k] = k < 3 ? 1 : length;
+      double[] w = Wrench.of(unit, 0).seenFrom(patch.pose()).toArray();
+      for (int r = 0; r < 6; r++) {
+        m[r * 6 + k] = r < 3 ? w[r] : w[r] / length;
+      }
+    }
+    double stiffest = patches.stream().mapToDouble(p -> p.stiffness().normal()).max().orElseThrow();
+    for (int d = 0; d < drives.size(); d++) {
+      closing(m, 6 + d, index, patch, drives.get(d), 1);
+    }
+    for (int d = 0; d < closures.size(); d++) {
+      double weight = stiffest / patch.stiffness().normal();
+      closing(m, 6 + drives.size() + d, index, patch, closures.get(d), weight);
+    }
+    return m;
+  }
+
+  private static void closing(
+      double[] m, int row, int index, ContactPatch patch, Drive drive, double weight) {
+    int at = drive.patches().indexOf(index);
+    if (at < 0) {
+      return;
+    }
+    Vec3 b = patch.pose().rotation().rotateBack(drive.directions().get(at));
+    m[row * 6] = weight * b.x();
+    m[row * 6 + 1] = weight * b.y();
+    m[row * 6 + 2] = weight * b.z();
+  }
+
+  /** Orthonormal basis of what the patches can give: rows of {@link #relations} numbers. */
+  private double[] basis(double[][] whole) {
+    DMatrixRMaj gram = new DMatrixRMaj(relations, relations);
+    for (int i = 0; i < whole.length; i++) {
+      for (int r = 0; r < relations; r++) {
+        for (int c = 0; c < relations; c++) {
+          double sum = 0;
+          for (int k = 0; k < 6; k++) {
+            if (patches[i].unknown(k) >= 0) {
+              sum += whole[i][r * 6 + k] * whole[i][c * 6 + k];
+            }
+          }
+          gram.add(r, c, sum);
+        }
+      }
+    }
+    EigenDecomposition_F64<DMatrixRMaj> eigen =
+        DecompositionFactory_DDRM.eig(relations, true, true);
+    if (!eigen.decompose(gram)) {
+      throw new IllegalStateException("the grip's relations could not be decomposed");
+    }
+    double largest = 0;
+    for (int k = 0; k < relations; k++) {
+      largest = Math.max(largest, eigen.getEigenvalue(k).getReal());
+    }
+    double[] rows = new double[relations * relations];
+    int count = 0;
+    for (int k = 0; k < relations; k++) {
+      if (eigen.getEigenvalue(k).getReal() > RANK_TOLERANCE * largest) {
+        System.arraycopy(eigen.getEigenVector(k).data, 0, rows, relations * count++, relations);
+      }
+    }
+    return Arrays.copyOf(rows, relations * count);
+  }
+
+  private double[] project(double[] v) {
+    double[] p = new double[rank];
+    for (int r = 0; r < rank; r++) {
+      for (int k = 0; k < relations; k++) {
+        p[r] += basis[r * relations + k] * v[k];
+      }
+    }
+    return p;
+  }
+
+  /** Rank x unknowns of the patch. */
+  private double[] reduced(double[] whole, ConePatch patch) {
+    double[] m = new double[rank * patch.size];
+    double[] column = new double[relations];
+    for (int k = 0; k < 6; k++) {
+      int at = patch.unknown(k);
+      if (at >= 0) {
+        for (int r = 0; r < relations; r++) {
+          column[r] = whole[r * 6 + k];
+        }
+        double[] p = project(column);
+        for (int r = 0; r < rank; r++) {
+          m[r * patch.size + at] = p[r];
+        }
+      }
+    }
+    return m;
+  }
+
+  /**
+   * Whole-grip factor of a load.
+   *
+   * @param load required wrench on the part, about the grip frame's origin, in its axes
+   * @param scale a factor of the same size, as the first-slip factor; positive
+   * @return both bounds; 0 where the preload alone crushes the part or nothing carries the load
+   */
+  public WholeGripFactor factor(Wrench load, double scale) {
+    if (!(scale > 0) || !Double.isFinite(scale)) {
+      throw new IllegalArgumentException("scale must be positive, but was " + scale);
+    }
+    if (crushedAtRest) {
+      return new WholeGripFactor(0, 0, 0);
+    }
+    double[] w = new double[relations];
+    double size = 0;
+    double[] l = load.toArray();
+    for (int r = 0; r < 6; r++) {
+      w[r] = scale * l[r] / (r < 3 ? force : force * length);
+      size += w[r] * w[r];
+    }
+    double[] p = project(w);
+    double inside = 0;
+    for (double v : p) {
+      inside += v * v;
+    }
+    if (size - inside > SPAN_TOLERANCE * size) {
+      return new WholeGripFactor(0, 0, 0);
+    }
+    return new ConeSolver(patches, columns, right, p, HoldModel.NO_LIMIT / scale).solve(scale);
+  }
+}
