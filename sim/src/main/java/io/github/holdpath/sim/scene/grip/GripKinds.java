@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 /** Register of the kinds of grip: the fields of each and what builds it from them. */
 public enum GripKinds {
   /** Cups that hold by vacuum. */
-  SUCTION(GripSpec.SUCTION, SuctionBuilder::build),
+  SUCTION(SuctionSpec.SPEC, SuctionBuilder::build),
   /** Two jaws that hold by force. */
-  JAWS(GripSpec.JAWS, JawsBuilder::build);
+  JAWS(JawsSpec.SPEC, JawsBuilder::build);
 
   private final ObjectSpec spec;
   private final Builder builder;

@@ -7,7 +7,6 @@ import io.github.holdpath.dynamics.grip.Ledge;
 import io.github.holdpath.dynamics.grip.Mechanism;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.scene.PartShape;
-import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.quantity.Amount;
 import java.util.List;
@@ -33,7 +32,7 @@ final class JawsBuilder {
   static Optional<JawGrip> build(Values grip, GripContext context) {
     int before = context.faults().count();
     double safety = grip.number("includesSafety").orElse(1);
-    context.notes().add(grip, "friction", Scene.Origin.ASSUMED);
+    OptionalDouble friction = FrictionInput.read(grip, context);
     SafetyNote.add(context.notes(), grip, "force", safety);
     Optional<Values> pads = grip.group("pads");
     if (pads.isEmpty()) {
@@ -43,10 +42,9 @@ final class JawsBuilder {
     List<Ledge> ledges =
         LedgeBuilder.build(grip, pads.get(), stiffness, List.of("pad +y", "pad -y"), context);
     Optional<Contact> contact = contact(pads.get(), context);
-    Optional<Mechanism> mechanism = grip.text("mechanism").flatMap(JawsBuilder::mechanism);
+    Optional<Mechanism> mechanism = GripFields.mechanism(grip);
     OptionalDouble opening = grip.number("opening");
     OptionalDouble force = grip.number("force");
-    OptionalDouble friction = grip.number("friction");
     if (context.faults().count() > before
         || contact.isEmpty()
         || mechanism.isEmpty()
@@ -67,10 +65,6 @@ final class JawsBuilder {
             context.damage("maxPressure"),
             context.damage("maxPeakPressure"),
             ledges));
-  }
-
-  private static Optional<Mechanism> mechanism(String label) {
-    return Stream.of(Mechanism.values()).filter(m -> m.label().equals(label)).findFirst();
   }
 
   private static Optional<Contact> contact(Values pads, GripContext context) {

@@ -4,7 +4,6 @@ import io.github.holdpath.dynamics.contact.PatchStiffness;
 import io.github.holdpath.dynamics.grip.Cup;
 import io.github.holdpath.dynamics.grip.Ledge;
 import io.github.holdpath.dynamics.grip.SuctionGrip;
-import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import java.util.ArrayList;
@@ -35,8 +34,7 @@ final class SuctionBuilder {
 
   private Optional<SuctionGrip> build() {
     int before = faults.count();
-    context.notes().add(grip, "friction", Scene.Origin.ASSUMED);
-    OptionalDouble friction = grip.number("friction");
+    OptionalDouble friction = FrictionInput.read(grip, context);
     OptionalDouble vacuum = grip.group("supply").map(this::vacuum).orElse(OptionalDouble.empty());
     peakIsForJaws();
     Optional<Values> cups = grip.group("cups");
