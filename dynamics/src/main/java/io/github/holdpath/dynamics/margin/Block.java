@@ -1,110 +1,115 @@
 package io.github.holdpath.dynamics.margin;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
 /**
- * Unknowns, slacks and multipliers of one patch inside {@link ConeSolver}, with the scaling of
- * Nesterov and Todd and the patch's own elimination.
+ * Unknowns, cones and multipliers of one patch inside {@link ConeSolver}, and the patch's own
+ * elimination: first the leaves, then the few roots.
  */
 final class Block {
-  /** Sizes of the cones. */
-  final int[] cones;
-
   private final double[] a;
   private final int rank;
   private final int n;
-  private final int m;
-  private final int width;
+  private final int roots;
+  private final double[] start;
+
+  private final Leaf[] leaves;
+  private final Cone[] cones;
+  private @Nullable RoundCone friction;
+  private @Nullable HalfLine most;
 
   private final double[] z;
-  private final double[] lambda;
-  private final double[] scaled;
-  private final double[] slack;
-  private final double[] dual;
-  private final double[] hessian;
-  private final double[] solved;
-  private final double[] v = new double[4];
   private final double[] residual;
-  private final double[] aim;
   private final double[] side;
   private final double[] dz;
-  private final double[] ds;
-  private final double[] dDual;
+  private final double[] reduced;
+  private final double[] hessian;
 
+  /** Columns of the roots, after elimination {@code L^-1} times them. */
+  private final double[] solved;
+
+  /**
+   * One patch.
+   *
+   * @param patch its cones
+   * @param a what each unknown gives to the balance: {@code rank} numbers an unknown
+   */
   Block(ConePatch patch, double[] a, int rank) {
-    this.cones = patch.cones;
     this.a = a;
     this.rank = rank;
     this.n = patch.size;
-    this.m = patch.rows;
-    this.width = n + 1;
-    this.z = patch.start.clone();
-    this.lambda = new double[m];
-    this.scaled = new double[m * width];
-    this.slack = new double[m];
-    this.dual = new double[m];
-    this.hessian = new double[n * n];
-    this.solved = new double[rank * n];
+    this.roots = patch.roots;
+    this.start = patch.start;
+    this.z = start.clone();
     this.residual = new double[n];
-    this.aim = new double[m];
     this.side = new double[n];
     this.dz = new double[n];
-    this.ds = new double[m];
-    this.dDual = new double[m];
-    start(patch);
+    this.reduced = new double[roots];
+    this.hessian = new double[roots * roots];
+    this.solved = new double[roots * rank];
+    List<Cone> all = new ArrayList<>();
+    leaves = patch.bounds.stream().map(b -> Leaf.of(b, z, rank)).toArray(Leaf[]::new);
+    if (patch.friction.length > 0) {
+      friction = new RoundCone(patch.friction, IntStream.range(0, roots).toArray(), z);
+      all.add(friction);
+    }
+    if (patch.mostNormal < Double.POSITIVE_INFINITY) {
+      most = new HalfLine(patch.mostNormal, -1, ConePatch.NORMAL, 0, ConePatch.NORMAL, z);
+      all.add(most);
+    }
+    for (Leaf leaf : leaves) {
+      all.addAll(leaf.cones());
+    }
+    cones = all.toArray(Cone[]::new);
   }
 
-  /** Slacks of the start, and multipliers whose product with them is one in every cone. */
-  private void start(ConePatch patch) {
-    for (int r = 0; r < m; r++) {
-      slack[r] = patch.h[r];
-      for (int k = 0; k < n; k++) {
-        slack[r] -= patch.g[r * n + k] * z[k];
-        scaled[r * width + k] = patch.g[r * n + k];
-      }
-      scaled[r * width + n] = patch.h[r];
+  void reset() {
+    System.arraycopy(start, 0, z, 0, n);
+    for (Cone c : cones) {
+      c.reset();
     }
-    int at = 0;
-    for (int c : cones) {
-      double det = det(slack, at, c);
-      dual[at] = slack[at] / det;
-      for (int k = 1; k < c; k++) {
-        dual[at + k] = -slack[at + k] / det;
-      }
-      at += c;
-    }
-    rescale();
   }
 
-  /** {@code v0^2 - |v1|^2} of a cone, as a product, which keeps its digits near the border. */
-  private static double det(double[] v, int at, int c) {
-    double rest = 0;
-    for (int k = 1; k < c; k++) {
-      rest += v[at + k] * v[at + k];
-    }
-    rest = Math.sqrt(rest);
-    return (v[at] - rest) * (v[at] + rest);
+  int degree() {
+    return cones.length;
   }
 
-  /** Adds A z to the balance and refreshes the dual residual A'y + G'dual. */
+  /** Adds A z to the balance and refreshes the dual residual A'y - R'multiplier. */
   void residuals(double[] y, double[] balance) {
     addUnknowns(z, balance);
     for (int k = 0; k < n; k++) {
-      double sum = 0;
-      for (int r = 0; r < rank; r++) {
-        sum += a[r * n + k] * y[r];
-      }
-      for (int r = 0; r < m; r++) {
-        sum += scaled[r * width + k] * lambda[r];
-      }
-      residual[k] = sum;
+      residual[k] = weighed(k, y);
+    }
+    for (Cone c : cones) {
+      c.takeMultiplier(residual);
     }
   }
 
   private void addUnknowns(double[] of, double[] sums) {
-    for (int r = 0; r < rank; r++) {
-      for (int k = 0; k < n; k++) {
-        sums[r] += a[r * n + k] * of[k];
+    for (int k = 0; k < n; k++) {
+      // Of the roots the normal force alone has a place in the balance.
+      if (k == ConePatch.NORMAL || k >= roots) {
+        double v = of[k];
+        for (int r = 0; r < rank; r++) {
+          sums[r] += a[k * rank + r] * v;
+        }
       }
     }
+  }
+
+  private double weighed(int k, double[] y) {
+    if (k != ConePatch.NORMAL && k < roots) {
+      return 0;
+    }
+    double sum = 0;
+    for (int r = 0; r < rank; r++) {
+      sum += a[k * rank + r] * y[r];
+    }
+    return sum;
   }
 
   double dualResidual() {
@@ -117,172 +122,92 @@ final class Block {
 
   double gap() {
     double sum = 0;
-    for (double l : lambda) {
-      sum += l * l;
+    for (Cone c : cones) {
+      sum += c.gap();
     }
     return sum;
   }
 
-  /** h'dual: this patch's part of the dual's value. */
+  /** h'multiplier: this patch's part of the dual's value. */
   double sideValue() {
     double sum = 0;
-    for (int r = 0; r < m; r++) {
-      sum += scaled[r * width + n] * lambda[r];
+    for (Cone c : cones) {
+      sum += c.sideValue();
     }
     return sum;
   }
 
   /** Eliminates the patch's unknowns and adds its part to the balance's matrix. */
   void factorise(double[] schur) {
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = 0;
-        for (int r = 0; r < m; r++) {
-          sum += scaled[r * width + i] * scaled[r * width + j];
+    Arrays.fill(hessian, 0);
+    Arrays.fill(solved, 0);
+    System.arraycopy(a, 0, solved, 0, rank);
+    if (friction != null) {
+      for (int i = 0; i < roots; i++) {
+        for (int j = 0; j <= i; j++) {
+          hessian[i * roots + j] = friction.product(i, j);
         }
-        hessian[i * n + j] = sum;
       }
     }
-    ConeSolver.choleskyInPlace(hessian, n);
-    System.arraycopy(a, 0, solved, 0, rank * n);
-    for (int r = 0; r < rank; r++) {
-      ConeSolver.solveLower(hessian, n, solved, r * n);
+    if (most != null) {
+      hessian[0] += most.weight();
     }
-    for (int i = 0; i < rank; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = 0;
-        for (int k = 0; k < n; k++) {
-          sum += solved[i * n + k] * solved[j * n + k];
+    for (Leaf leaf : leaves) {
+      leaf.factorise(a, solved, hessian, roots, schur);
+    }
+    Cholesky.factorise(hessian, roots);
+    Cholesky.solveLowerRows(hessian, roots, solved, rank);
+    for (int k = 0; k < roots; k++) {
+      for (int i = 0; i < rank; i++) {
+        double v = solved[k * rank + i];
+        for (int j = 0; j <= i; j++) {
+          schur[i * rank + j] += v * solved[k * rank + j];
         }
-        schur[i * rank + j] += sum;
-      }
-    }
-  }
-
-  /**
-   * Nesterov-Todd scaling W of the slacks and multipliers, which are given in the scaling of the
-   * step before: lambda = W dual = W^-1 slack, and W^-1 goes into the rows of G and h. Composing
-   * scalings so keeps the digits that slacks near the border would lose.
-   */
-  private void rescale() {
-    int at = 0;
-    for (int c : cones) {
-      if (c == 1) {
-        lambda[at] = Math.sqrt(slack[at] * dual[at]);
-        double w = Math.sqrt(slack[at] / dual[at]);
-        for (int k = 0; k < width; k++) {
-          scaled[at * width + k] /= w;
-        }
-      } else {
-        rescaleCone(at, c);
-      }
-      at += c;
-    }
-  }
-
-  /** One cone: W = beta (2 v v' - J). */
-  private void rescaleCone(int at, int c) {
-    double sNorm = Math.sqrt(det(slack, at, c));
-    double zNorm = Math.sqrt(det(dual, at, c));
-    double dot = 0;
-    for (int k = 0; k < c; k++) {
-      dot += slack[at + k] / sNorm * (dual[at + k] / zNorm);
-    }
-    double gamma = 2 * Math.sqrt((1 + dot) / 2);
-    double beta = Math.sqrt(sNorm / zNorm);
-    double first = (slack[at] / sNorm + dual[at] / zNorm) / gamma + 1;
-    double root = Math.sqrt(2 * first);
-    v[0] = first / root;
-    double vz = v[0] * dual[at];
-    for (int k = 1; k < c; k++) {
-      v[k] = (slack[at + k] / sNorm - dual[at + k] / zNorm) / gamma / root;
-      vz += v[k] * dual[at + k];
-    }
-    for (int k = 0; k < c; k++) {
-      lambda[at + k] = beta * (2 * v[k] * vz - (k == 0 ? dual[at] : -dual[at + k]));
-    }
-    for (int col = 0; col < width; col++) {
-      double vg = v[0] * scaled[at * width + col];
-      for (int k = 1; k < c; k++) {
-        vg -= v[k] * scaled[(at + k) * width + col];
-      }
-      scaled[at * width + col] = (2 * v[0] * vg - scaled[at * width + col]) / beta;
-      for (int k = 1; k < c; k++) {
-        int cell = (at + k) * width + col;
-        scaled[cell] = (scaled[cell] - 2 * v[k] * vg) / beta;
       }
     }
   }
 
   /** Right side of the step; adds this patch's part to the balance's. */
   void prepare(double target, boolean corrector, double[] towards) {
-    int at = 0;
-    for (int c : cones) {
-      aimCone(at, c, target, corrector);
-      at += c;
-    }
     for (int k = 0; k < n; k++) {
-      double sum = -residual[k];
-      for (int r = 0; r < m; r++) {
-        sum -= scaled[r * width + k] * aim[r];
-      }
-      side[k] = sum;
+      side[k] = -residual[k];
     }
-    System.arraycopy(side, 0, dz, 0, n);
-    ConeSolver.solveLower(hessian, n, dz, 0);
-    for (int r = 0; r < rank; r++) {
-      double sum = 0;
-      for (int k = 0; k < n; k++) {
-        sum += solved[r * n + k] * dz[k];
-      }
-      towards[r] += sum;
+    for (Cone c : cones) {
+      c.aim(target, corrector, side);
     }
-  }
-
-  /** aim = lambda \ (target e - lambda o lambda - affine product), for one cone. */
-  private void aimCone(int at, int c, double target, boolean corrector) {
-    double r0 = target;
-    for (int k = 0; k < c; k++) {
-      r0 -= lambda[at + k] * lambda[at + k];
-      if (corrector) {
-        r0 -= ds[at + k] * dDual[at + k];
-      }
+    System.arraycopy(side, 0, reduced, 0, roots);
+    for (Leaf leaf : leaves) {
+      leaf.reduce(side, reduced, towards);
     }
-    double[] r = aim;
-    for (int k = 1; k < c; k++) {
-      r[at + k] = -2 * lambda[at] * lambda[at + k];
-      if (corrector) {
-        r[at + k] -= ds[at] * dDual[at + k] + dDual[at] * ds[at + k];
-      }
-    }
-    double u0 = lambda[at] * r0;
-    for (int k = 1; k < c; k++) {
-      u0 -= lambda[at + k] * r[at + k];
-    }
-    u0 /= c == 1 ? lambda[at] * lambda[at] : det(lambda, at, c);
-    for (int k = 1; k < c; k++) {
-      r[at + k] = (r[at + k] - u0 * lambda[at + k]) / lambda[at];
-    }
-    r[at] = u0;
-  }
-
-  /** Step of the unknowns for a step of the balance's multipliers; slacks and duals scaled. */
-  void step(double[] dy) {
-    for (int k = 0; k < n; k++) {
-      double sum = side[k];
+    Cholesky.solveLower(hessian, roots, reduced);
+    for (int k = 0; k < roots; k++) {
       for (int r = 0; r < rank; r++) {
-        sum -= a[r * n + k] * dy[r];
+        towards[r] += solved[k * rank + r] * reduced[k];
       }
-      dz[k] = sum;
     }
-    ConeSolver.solveCholesky(hessian, n, dz);
-    for (int r = 0; r < m; r++) {
-      double sum = 0;
-      for (int k = 0; k < n; k++) {
-        sum += scaled[r * width + k] * dz[k];
-      }
-      ds[r] = -sum;
-      dDual[r] = aim[r] + sum;
+  }
+
+  /** Step of the unknowns for a step of the balance's multipliers. */
+  void step(double[] dy) {
+    // dz is used for the right side and then for the solution.
+    for (int k = 0; k < n; k++) {
+      dz[k] = side[k] - weighed(k, dy);
+    }
+    System.arraycopy(dz, 0, reduced, 0, roots);
+    for (Leaf leaf : leaves) {
+      leaf.reduce(dz, reduced);
+    }
+    Cholesky.solve(hessian, roots, reduced);
+    System.arraycopy(reduced, 0, dz, 0, roots);
+    for (Leaf leaf : leaves) {
+      leaf.expand(dz);
+    }
+  }
+
+  /** Slacks and multipliers of the step of the unknowns. */
+  void stepCones() {
+    for (Cone c : cones) {
+      c.step(dz);
     }
   }
 
@@ -294,37 +219,18 @@ final class Block {
   /** Longest step up to {@code most} that stays in the cones. */
   double longest(double most) {
     double step = most;
-    int at = 0;
-    for (int c : cones) {
-      step = Math.min(step, border(at, c, ds));
-      step = Math.min(step, border(at, c, dDual));
-      at += c;
+    for (Cone c : cones) {
+      step = c.longest(step);
     }
     return step;
-  }
-
-  private double border(int at, int c, double[] u) {
-    if (c == 1) {
-      return u[at] < 0 ? -lambda[at] / u[at] : Double.POSITIVE_INFINITY;
-    }
-    double b = lambda[at] * u[at];
-    for (int k = 1; k < c; k++) {
-      b -= lambda[at + k] * u[at + k];
-    }
-    double inside = det(lambda, at, c);
-    double root = b * b - det(u, at, c) * inside;
-    double way = root >= 0 ? Math.sqrt(root) - b : -b;
-    return root >= 0 && way > 0 ? inside / way : Double.POSITIVE_INFINITY;
   }
 
   void advance(double step) {
     for (int k = 0; k < n; k++) {
       z[k] += step * dz[k];
     }
-    for (int r = 0; r < m; r++) {
-      slack[r] = lambda[r] + step * ds[r];
-      dual[r] = lambda[r] + step * dDual[r];
+    for (Cone c : cones) {
+      c.advance(step);
     }
-    rescale();
   }
 }

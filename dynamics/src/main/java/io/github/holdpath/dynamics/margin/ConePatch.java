@@ -3,13 +3,17 @@ package io.github.holdpath.dynamics.margin;
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.contact.PatchShape;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * The limits of one patch as second-order cones (theory, eqs. 3.12): {@code s = h - G z} lies in a
- * product of half-lines and cones {@code s0 >= |(s1, ...)|}. Unknown z: fx, fy, N, mx, my, mz in
- * patch axes and helpers t, u, v that stand for the parts of the friction limit. Scaled: forces by
- * one unit, lengths by another.
+ * The limits of one patch as second-order cones {@code s0 >= |(s1, ...)|} (theory, eqs. 3.12).
+ * Unknowns are its contact wrench in patch axes and helpers t, u, v that stand for the parts of the
+ * friction limit. Scaled: forces by one unit, lengths by another.
+ *
+ * <p>They hang together like a short tree, which the solver uses: the normal force and the helpers
+ * are <em>roots</em>, tied to each other by the friction cone alone; every other component is a
+ * <em>leaf</em> in a cone with one root, as {@code |mz| <= e t} or {@code hypot(fx, fy) <= u}.
  */
 final class ConePatch {
   /** Which limits are taken. */
@@ -22,144 +26,119 @@ final class ConePatch {
     SEALED
   }
 
+  /**
+   * Leaves bounded by a root: {@code norm(leaves) <= factor * root}.
+   *
+   * @param root unknown that bounds
+   * @param factor dimensionless
+   * @param leaves one or two unknowns, numbered in a row
+   */
+  record Bound(int root, double factor, int[] leaves) {}
+
+  /** Index of the normal force, the first root. */
+  static final int NORMAL = 0;
+
   private static final int FX = 0;
   private static final int FY = 1;
   private static final int N = 2;
   private static final int MX = 3;
   private static final int MY = 4;
   private static final int MZ = 5;
-  private static final int T = 6;
-  private static final int U = 7;
-  private static final int V = 8;
 
   /** Part of the friction that each helper takes at the start. */
   private static final double INSIDE = 0.35;
 
-  /** Index in z of each unknown, -1 where the patch does not have it. */
-  private final int[] at = new int[9];
+  private final int[] at = new int[6];
 
-  /** Number of unknowns. */
+  /** Number of roots: the normal force, then t, u and, where the shape is not round, v. */
+  final int roots;
+
+  /** Number of unknowns, roots and leaves. */
   final int size;
 
-  /** Sizes of the cones in order; 1 is a half-line. */
-  final int[] cones;
+  /** Friction cone over the roots, row-major, roots x roots; empty without friction. */
+  final double[] friction;
 
-  /** Number of rows of G. */
-  final int rows;
+  /** Cones of the leaves. */
+  final List<Bound> bounds;
 
-  /** Row-major, rows x size. */
-  final double[] g;
+  /** Largest permitted normal force, scaled; infinite where there is none. */
+  final double mostNormal;
 
-  /** Right side, rows numbers. */
-  final double[] h;
-
-  /** A z strictly inside all cones. */
+  /** Unknowns strictly inside all cones. */
   final double[] start;
-
-  private final List<double[]> rowList = new ArrayList<>();
-  private final List<Double> sides = new ArrayList<>();
-  private final List<Integer> coneList = new ArrayList<>();
 
   ConePatch(ContactPatch patch, Limits limits, double force, double length, double ledgeStart) {
     PatchShape s = patch.shape();
-    boolean rubs = patch.friction() > 0;
-    boolean tiltsX = Double.isFinite(s.edgeX());
-    boolean round = s.round();
-    boolean[] has = {rubs, rubs, true, tiltsX, true, rubs, rubs, rubs, rubs && !round};
-    int count = 0;
-    for (int k = 0; k < 9; k++) {
-      at[k] = has[k] ? count++ : -1;
-    }
-    size = count;
     double mu = patch.friction();
+    boolean rubs = mu > 0;
+    Arrays.fill(at, -1);
+    at[N] = NORMAL;
+    roots = rubs ? (s.round() ? 3 : 4) : 1;
+    int count = roots;
+    List<Bound> list = new ArrayList<>();
     if (rubs) {
-      friction(s, limits, mu, length);
+      list.add(bound(1, s.torsionRadius() / length, count, MZ));
+      count++;
+      if (s.round()) {
+        list.add(bound(2, 1, count, FX, FY));
+      } else {
+        list.add(bound(2, 1, count, FX));
+        list.add(bound(3, 1, count + 1, FY));
+      }
+      count += 2;
     }
-    double edgeX = s.edgeX() / length;
-    double edgeY = s.edgeY() / length;
-    if (limits == Limits.SEALED && s.sealed()) {
-      edgeX = s.kernX() / length;
-      edgeY = s.kernY() / length;
-    }
-    if (round) {
-      cone(row(N, edgeX), row(MX, 1), row(MY, 1));
+    boolean sealed = limits == Limits.SEALED && s.sealed();
+    double edgeX = (sealed ? s.kernX() : s.edgeX()) / length;
+    double edgeY = (sealed ? s.kernY() : s.edgeY()) / length;
+    if (s.round()) {
+      list.add(bound(NORMAL, edgeX, count, MX, MY));
+      count += 2;
     } else {
-      if (tiltsX) {
-        between(N, edgeX, MX);
+      // A line cannot carry a moment about itself.
+      if (Double.isFinite(edgeX)) {
+        list.add(bound(NORMAL, edgeX, count++, MX));
       }
-      between(N, edgeY, MY);
+      list.add(bound(NORMAL, edgeY, count++, MY));
     }
-    if (patch.maxNormal() < Double.POSITIVE_INFINITY) {
-      half(row(N, -1), patch.maxNormal() / force);
-    }
-    rows = rowList.size();
-    g = new double[rows * size];
-    h = new double[rows];
-    for (int r = 0; r < rows; r++) {
-      h[r] = sides.get(r);
-      for (int k = 0; k < size; k++) {
-        g[r * size + k] = -rowList.get(r)[k];
-      }
-    }
-    cones = coneList.stream().mapToInt(Integer::intValue).toArray();
+    bounds = List.copyOf(list);
+    size = count;
+    friction = rubs ? friction(s, limits, mu) : new double[0];
+    mostNormal = patch.maxNormal() / force;
     start = new double[size];
     double normal = patch.ledge() ? ledgeStart : patch.preload() / force;
-    start[at[N]] = normal;
-    for (int k = T; k <= V; k++) {
-      if (at[k] >= 0) {
-        start[at[k]] = INSIDE * mu * normal;
-      }
+    start[NORMAL] = normal;
+    for (int k = 1; k < roots; k++) {
+      start[k] = INSIDE * mu * normal;
     }
   }
 
-  private void friction(PatchShape s, Limits limits, double mu, double length) {
+  private Bound bound(int root, double factor, int first, int... components) {
+    int[] leaves = new int[components.length];
+    for (int i = 0; i < leaves.length; i++) {
+      leaves[i] = first + i;
+      at[components[i]] = first + i;
+    }
+    return new Bound(root, factor, leaves);
+  }
+
+  /** Rows mu N; u + cx t; v + cy t; the rest of t. Columns N, t, u, v. */
+  private double[] friction(PatchShape s, Limits limits, double mu) {
     double cx = limits == Limits.OUTER ? 0 : s.crossX();
-    double cy = limits == Limits.OUTER ? 0 : s.crossY();
-    between(T, s.torsionRadius() / length, MZ);
-    double[] alongX = row(U, 1);
-    alongX[at[T]] = cx;
-    if (s.round()) {
-      cone(row(U, 1), row(FX, 1), row(FY, 1));
-      cone(row(N, mu), alongX, row(T, Math.sqrt(1 - cx * cx)));
-      return;
+    double cy = limits == Limits.OUTER || s.round() ? 0 : s.crossY();
+    double[] m = new double[roots * roots];
+    m[0] = mu;
+    m[roots + 1] = cx;
+    m[roots + 2] = 1;
+    if (roots == 4) {
+      m[2 * roots + 1] = cy;
+      m[2 * roots + 3] = 1;
     }
-    between(U, 1, FX);
-    between(V, 1, FY);
-    double[] alongY = row(V, 1);
-    alongY[at[T]] = cy;
-    cone(row(N, mu), alongX, alongY, row(T, Math.sqrt(1 - cx * cx - cy * cy)));
+    m[(roots - 1) * roots + 1] = Math.sqrt(1 - cx * cx - cy * cy);
+    return m;
   }
 
-  private double[] row(int unknown, double value) {
-    double[] r = new double[size];
-    r[at[unknown]] = value;
-    return r;
-  }
-
-  /** {@code |small| <= factor * large}. */
-  private void between(int large, double factor, int small) {
-    for (int sign = -1; sign <= 1; sign += 2) {
-      double[] r = row(large, factor);
-      r[at[small]] = sign;
-      half(r, 0);
-    }
-  }
-
-  private void half(double[] r, double side) {
-    coneList.add(1);
-    rowList.add(r);
-    sides.add(side);
-  }
-
-  private void cone(double[]... list) {
-    coneList.add(list.length);
-    for (double[] r : list) {
-      rowList.add(r);
-      sides.add(0.0);
-    }
-  }
-
-  /** Index in z of a component of the contact wrench (0 to 5), -1 if the patch cannot carry it. */
+  /** Index among the unknowns of a component of the contact wrench (0 to 5), -1 if it has none. */
   int unknown(int component) {
     return at[component];
   }

@@ -6,7 +6,8 @@ import java.util.Arrays;
  * Primal-dual interior-point method for one question: the largest {@code x} up to a cap such that
  * unknowns of all patches lie in their cones and {@code sum A_i z_i = right + x load}. Steps by
  * Mehrotra's predictor and corrector in the scaling of Nesterov and Todd; the unknowns of each
- * patch are eliminated by themselves, which leaves a system of the size of the balance.
+ * patch are eliminated by themselves, which leaves a system of the size of the balance. Every solve
+ * starts anew, in memory that is made once.
  *
  * @see "Andersen, Dahl, Liu, Vandenberghe: Interior-point methods for large-scale cone programming,
  *     in Optimization for Machine Learning, MIT Press, 2011"
@@ -14,17 +15,26 @@ import java.util.Arrays;
 final class ConeSolver {
   private static final double GAP = 1e-9;
   private static final double BALANCE = 1e-8;
+
+  /** Below this part of the gap that is asked for, rounding has the better of both bounds. */
+  private static final double LEAST_GAP = 1e-2;
+
   private static final double NEAR_BORDER = 0.99;
   private static final int MOST_STEPS = 60;
-  private static final int REFINEMENTS = 3;
-  private static final double LEAST_PIVOT = 1e-15;
+  private static final int REFINEMENTS = 4;
+
+  /** What a step may miss of the balance, of what it should take away and by itself. */
+  private static final double MISSED_PART = 1e-3;
+
+  private static final double MISSED = 1e-11;
 
   private final double[] right;
-  private final double[] load;
-  private final double cap;
   private final int rank;
-
   private final Block[] blocks;
+  private final int degree;
+
+  private double[] load = new double[0];
+  private double cap;
   private double x;
   private double capSlack;
   private double capDual;
@@ -40,17 +50,27 @@ final class ConeSolver {
   private final double[] dy;
   private final double[] loadResponse;
 
-  ConeSolver(ConePatch[] patches, double[][] a, double[] right, double[] load, double cap) {
+  private double low;
+  private double high;
+  private int steps;
+
+  /**
+   * For one grip and one thread.
+   *
+   * @param patches limits
+   * @param a what each patch's unknowns give to the balance, {@code rank} numbers an unknown
+   * @param right side of the balance
+   */
+  ConeSolver(ConePatch[] patches, double[][] a, double[] right) {
     this.right = right;
-    this.load = load;
-    this.cap = cap;
     this.rank = right.length;
     this.blocks = new Block[patches.length];
+    int count = 1;
     for (int i = 0; i < blocks.length; i++) {
       blocks[i] = new Block(patches[i], a[i], rank);
+      count += blocks[i].degree();
     }
-    this.capSlack = cap;
-    this.capDual = 1 / cap;
+    this.degree = count;
     this.y = new double[rank];
     this.balance = new double[rank];
     this.schur = new double[rank * rank];
@@ -59,45 +79,69 @@ final class ConeSolver {
     this.loadResponse = new double[rank];
   }
 
-  WholeGripFactor solve(double scale) {
-    int degree = 1;
-    for (Block b : blocks) {
-      degree += b.cones.length;
-    }
-    double bestLow = 0;
-    double bestHigh = Double.POSITIVE_INFINITY;
-    int step = 0;
-    for (; step < MOST_STEPS; step++) {
-      double dual = residuals();
+  /** Largest x for which unknowns were found. */
+  double low() {
+    return low;
+  }
+
+  /** An x beyond which there are none. */
+  double high() {
+    return high;
+  }
+
+  /** Steps that the last solve took. */
+  int steps() {
+    return steps;
+  }
+
+  /**
+   * Solves for one load.
+   *
+   * @param load of the balance, kept until the next solve
+   * @param most the cap on x
+   */
+  void solve(double[] load, double most) {
+    reset(load, most);
+    for (steps = 0; steps < MOST_STEPS; steps++) {
+      double missed = residuals();
       double gap = capSlack * capDual;
       for (Block b : blocks) {
         gap += b.gap();
       }
       double unbalanced = max(balance);
-      double upper = upperBound();
       if (unbalanced < BALANCE) {
-        bestLow = Math.max(bestLow, x);
+        low = Math.max(low, x);
       }
-      if (dual < BALANCE) {
-        bestHigh = Math.min(bestHigh, upper);
+      if (missed < BALANCE) {
+        high = Math.min(high, upperBound());
       }
-      if (gap < GAP * Math.max(1, x) && unbalanced < BALANCE && dual < BALANCE) {
-        break;
+      double enough = GAP * Math.max(1, x);
+      if (high - low < enough || gap < enough * LEAST_GAP) {
+        return;
       }
       factorise();
-      double mu = gap / degree;
       direction(0, false);
-      double affine = longest(1);
-      double sigma = Math.pow(1 - affine, 3);
-      direction(sigma * mu, true);
+      double sigma = Math.pow(1 - longest(1), 3);
+      direction(sigma * gap / degree, true);
       advance(Math.min(1, NEAR_BORDER * longest(1 / NEAR_BORDER)));
       if (!Double.isFinite(x)) {
-        break;
+        return;
       }
     }
-    double limit = HoldModel.NO_LIMIT;
-    return new WholeGripFactor(
-        Math.min(limit, bestLow * scale), Math.min(limit, bestHigh * scale), step);
+  }
+
+  private void reset(double[] load, double most) {
+    this.load = load;
+    cap = most;
+    x = 0;
+    capSlack = cap;
+    capDual = 1 / cap;
+    low = 0;
+    high = Double.POSITIVE_INFINITY;
+    Arrays.fill(y, 0);
+    for (Block b : blocks) {
+      b.reset();
+    }
   }
 
   /** Updates all residuals; returns the largest of the dual ones. */
@@ -136,31 +180,41 @@ final class ConeSolver {
     for (Block b : blocks) {
       b.factorise(schur);
     }
-    choleskyInPlace(schur, rank);
+    Cholesky.factorise(schur, rank);
+    System.arraycopy(load, 0, loadResponse, 0, rank);
+    Cholesky.solve(schur, rank, loadResponse);
   }
 
   /** Solves for a step; the corrector takes the predictor's second-order part with it. */
   private void direction(double target, boolean corrector) {
-    for (int r = 0; r < rank; r++) {
-      towards[r] = balance[r];
-    }
+    System.arraycopy(balance, 0, towards, 0, rank);
     for (Block b : blocks) {
       b.prepare(target, corrector, towards);
     }
     // The cap: s dz + z ds = target - s z (- affine product)
     double aim = target - capSlack * capDual - (corrector ? affineCap : 0);
-    double weight = capDual / capSlack;
     double side = -capResidual - aim / capSlack;
-    System.arraycopy(load, 0, loadResponse, 0, rank);
-    solveCholesky(schur, rank, loadResponse);
-    double bottom = weight;
+    double bottom = capDual / capSlack;
     for (int r = 0; r < rank; r++) {
       bottom += load[r] * loadResponse[r];
     }
     Arrays.fill(dy, 0);
     dx = 0;
     correct(side, bottom);
-    // Near the end the balance loses digits in the elimination: put back what is missing.
+    if (corrector) {
+      refine(bottom);
+    }
+    for (Block b : blocks) {
+      b.stepCones();
+    }
+    dCapSlack = -dx;
+    dCapDual = (aim - capDual * dCapSlack) / capSlack;
+    affineCap = dCapSlack * dCapDual;
+  }
+
+  /** Near the end the balance loses digits in the elimination: puts back what is missing. */
+  private void refine(double bottom) {
+    double enough = Math.max(MISSED, MISSED_PART * max(balance));
     for (int pass = 0; pass < REFINEMENTS; pass++) {
       for (int r = 0; r < rank; r++) {
         towards[r] = balance[r] - load[r] * dx;
@@ -168,11 +222,11 @@ final class ConeSolver {
       for (Block b : blocks) {
         b.addStep(towards);
       }
+      if (max(towards) < enough) {
+        return;
+      }
       correct(0, bottom);
     }
-    dCapSlack = -dx;
-    dCapDual = (aim - capDual * dCapSlack) / capSlack;
-    affineCap = dCapSlack * dCapDual;
   }
 
   /**
@@ -180,7 +234,7 @@ final class ConeSolver {
    * step.
    */
   private void correct(double side, double bottom) {
-    solveCholesky(schur, rank, towards);
+    Cholesky.solve(schur, rank, towards);
     double top = side;
     for (int r = 0; r < rank; r++) {
       top += load[r] * towards[r];
@@ -227,47 +281,5 @@ final class ConeSolver {
       m = Math.max(m, Math.abs(d));
     }
     return m;
-  }
-
-  /**
-   * Lower Cholesky factor of a symmetric positive definite matrix, row-major. A pivot that rounding
-   * has eaten is held at a small part of its diagonal; the refinement of the step makes up for it.
-   */
-  static void choleskyInPlace(double[] m, int n) {
-    for (int j = 0; j < n; j++) {
-      double least = LEAST_PIVOT * m[j * n + j];
-      for (int i = j; i < n; i++) {
-        double sum = m[i * n + j];
-        for (int k = 0; k < j; k++) {
-          sum -= m[i * n + k] * m[j * n + k];
-        }
-        m[i * n + j] = i == j ? Math.sqrt(Math.max(sum, least)) : sum / m[j * n + j];
-      }
-    }
-  }
-
-  static void solveCholesky(double[] l, int n, double[] v) {
-    solveLower(l, n, v, 0);
-    solveUpper(l, n, v);
-  }
-
-  static void solveLower(double[] l, int n, double[] v, int at) {
-    for (int i = 0; i < n; i++) {
-      double sum = v[at + i];
-      for (int k = 0; k < i; k++) {
-        sum -= l[i * n + k] * v[at + k];
-      }
-      v[at + i] = sum / l[i * n + i];
-    }
-  }
-
-  static void solveUpper(double[] l, int n, double[] v) {
-    for (int i = n - 1; i >= 0; i--) {
-      double sum = v[i];
-      for (int k = i + 1; k < n; k++) {
-        sum -= l[k * n + i] * v[k];
-      }
-      v[i] = sum / l[i * n + i];
-    }
   }
 }

@@ -88,7 +88,8 @@ public final class WholeGrip {
     for (int i = 0; i < whole.length; i++) {
       columns[i] = reduced(whole[i], this.patches[i]);
     }
-    right = project(preload);
+    right = new double[rank];
+    project(preload, right, 0);
   }
 
   /** Relations x 6: what a contact wrench in patch axes gives to balance and drives. */
@@ -163,19 +164,19 @@ public final class WholeGrip {
     return Arrays.copyOf(rows, relations * count);
   }
 
-  private double[] project(double[] v) {
-    double[] p = new double[rank];
+  private void project(double[] v, double[] to, int at) {
     for (int r = 0; r < rank; r++) {
+      double sum = 0;
       for (int k = 0; k < relations; k++) {
-        p[r] += basis[r * relations + k] * v[k];
+        sum += basis[r * relations + k] * v[k];
       }
+      to[at + r] = sum;
     }
-    return p;
   }
 
-  /** Rank x unknowns of the patch. */
+  /** What each unknown of the patch gives: rank numbers an unknown. */
   private double[] reduced(double[] whole, ConePatch patch) {
-    double[] m = new double[rank * patch.size];
+    double[] m = new double[patch.size * rank];
     double[] column = new double[relations];
     for (int k = 0; k < 6; k++) {
       int at = patch.unknown(k);
@@ -183,13 +184,15 @@ public final class WholeGrip {
         for (int r = 0; r < relations; r++) {
           column[r] = whole[r * 6 + k];
         }
-        double[] p = project(column);
-        for (int r = 0; r < rank; r++) {
-          m[r * patch.size + at] = p[r];
-        }
+        project(column, m, at * rank);
       }
     }
     return m;
+  }
+
+  /** Memory of one thread for questions to this grip. */
+  public Workspace workspace() {
+    return new Workspace(this);
   }
 
   /**
@@ -200,27 +203,69 @@ public final class WholeGrip {
    * @return both bounds; 0 where the preload alone crushes the part or nothing carries the load
    */
   public WholeGripFactor factor(Wrench load, double scale) {
+    Workspace ws = workspace();
+    double factor = factor(load.toArray(), 0, scale, ws);
+    return new WholeGripFactor(factor, ws.upper, ws.steps);
+  }
+
+  /**
+   * Whole-grip factor of a load, without a new object.
+   *
+   * @param load array with the required wrench, N and N m
+   * @param at index of its first number
+   * @param scale a factor of the same size, as the first-slip factor; positive
+   * @param ws of this grip; holds the upper bound afterwards
+   * @return largest factor for which contact wrenches were found
+   */
+  public double factor(double[] load, int at, double scale, Workspace ws) {
     if (!(scale > 0) || !Double.isFinite(scale)) {
       throw new IllegalArgumentException("scale must be positive, but was " + scale);
     }
     if (crushedAtRest) {
-      return new WholeGripFactor(0, 0, 0);
+      return ws.nothing();
     }
-    double[] w = new double[relations];
     double size = 0;
-    double[] l = load.toArray();
     for (int r = 0; r < 6; r++) {
-      w[r] = scale * l[r] / (r < 3 ? force : force * length);
-      size += w[r] * w[r];
+      ws.whole[r] = scale * load[at + r] / (r < 3 ? force : force * length);
+      size += ws.whole[r] * ws.whole[r];
     }
-    double[] p = project(w);
+    project(ws.whole, ws.load, 0);
     double inside = 0;
-    for (double v : p) {
+    for (double v : ws.load) {
       inside += v * v;
     }
     if (size - inside > SPAN_TOLERANCE * size) {
-      return new WholeGripFactor(0, 0, 0);
+      return ws.nothing();
     }
-    return new ConeSolver(patches, columns, right, p, HoldModel.NO_LIMIT / scale).solve(scale);
+    ws.solver.solve(ws.load, HoldModel.NO_LIMIT / scale);
+    ws.upper = Math.min(HoldModel.NO_LIMIT, ws.solver.high() * scale);
+    ws.steps = ws.solver.steps();
+    return Math.min(HoldModel.NO_LIMIT, ws.solver.low() * scale);
+  }
+
+  /** Memory of one thread for the questions to one {@link WholeGrip}. */
+  public static final class Workspace {
+    private final ConeSolver solver;
+    private final double[] whole;
+    private final double[] load;
+    private double upper;
+    private int steps;
+
+    private Workspace(WholeGrip owner) {
+      solver = new ConeSolver(owner.patches, owner.columns, owner.right);
+      whole = new double[owner.relations];
+      load = new double[owner.rank];
+    }
+
+    private double nothing() {
+      upper = 0;
+      steps = 0;
+      return 0;
+    }
+
+    /** Factor beyond which nothing holds the load that was asked for last. */
+    public double upper() {
+      return upper;
+    }
   }
 }
