@@ -267,5 +267,10 @@ public final class WholeGrip {
     public double upper() {
       return upper;
     }
+
+    /** Steps of the solver for the load that was asked for last. */
+    public int steps() {
+      return steps;
+    }
   }
 }

@@ -5,7 +5,6 @@ import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.WholeGrip;
-import io.github.holdpath.dynamics.margin.WholeGripFactor;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -46,7 +45,8 @@ public class WholeGripBenchmark {
 
   private HoldModel hold = new HoldModel(rings(6), List.of());
   private WholeGrip whole = new WholeGrip(rings(6), List.of(), List.of());
-  private final Wrench[] loads = new Wrench[LOADS];
+  private WholeGrip.Workspace ws = whole.workspace();
+  private final double[] loads = new double[6 * LOADS];
   private final double[] scales = new double[LOADS];
   private int next;
 
@@ -61,14 +61,13 @@ public class WholeGripBenchmark {
         };
     hold = new HoldModel(patches, List.of());
     whole = new WholeGrip(patches, List.of(), List.of());
+    ws = whole.workspace();
     SplittableRandom random = new SplittableRandom(5);
     for (int i = 0; i < LOADS; i++) {
-      double[] w = new double[6];
       for (int k = 0; k < 6; k++) {
-        w[k] = (random.nextDouble() - 0.5) * (k < 3 ? 60 : 4);
+        loads[6 * i + k] = (random.nextDouble() - 0.5) * (k < 3 ? 60 : 4);
       }
-      loads[i] = Wrench.of(w, 0);
-      scales[i] = hold.firstSlip(loads[i]).factor();
+      scales[i] = hold.firstSlip(Wrench.of(loads, 6 * i)).factor();
     }
   }
 
@@ -115,8 +114,8 @@ public class WholeGripBenchmark {
 
   /** One solve. */
   @Benchmark
-  public WholeGripFactor factor() {
+  public double factor() {
     next = (next + 1) % LOADS;
-    return whole.factor(loads[next], scales[next]);
+    return whole.factor(loads, 6 * next, scales[next], ws);
   }
 }
