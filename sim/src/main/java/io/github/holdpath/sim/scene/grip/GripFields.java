@@ -24,7 +24,10 @@ import java.util.stream.Stream;
 
 /** Fields that several kinds of grip have. */
 final class GripFields {
-  static final QuantityType SIZE = QuantityType.of(Dimension.LENGTH, Bounds.positive(100));
+  /** Of a cup or pad; below a micrometre there is no contact to speak of. */
+  static final Bounds EXTENT = Bounds.between(1e-6, 100);
+
+  static final QuantityType SIZE = QuantityType.of(Dimension.LENGTH, EXTENT);
   static final QuantityType FORCE = QuantityType.of(Dimension.FORCE, Bounds.positive(1e7));
   static final QuantityType STIFF = QuantityType.of(Dimension.STIFFNESS, Bounds.positive(1e12));
   static final QuantityType PRESSURE = QuantityType.of(Dimension.PRESSURE, Bounds.positive(1e7));
@@ -79,7 +82,7 @@ final class GripFields {
               "\"0 0 -1\""),
           required(
               "size",
-              QuantityType.list(Dimension.LENGTH, 2, Bounds.positive(100)),
+              QuantityType.list(Dimension.LENGTH, 2, EXTENT),
               "its sides, the first along the grip's x (its z where the ledge looks along x)",
               "\"40 10 mm\""),
           required(
