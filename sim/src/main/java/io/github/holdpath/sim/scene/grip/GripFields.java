@@ -18,6 +18,7 @@ import io.github.holdpath.sim.scene.field.TextType;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
+import io.github.holdpath.sim.surface.SurfaceState;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,11 +34,23 @@ final class GripFields {
   static final QuantityType PRESSURE = QuantityType.of(Dimension.PRESSURE, Bounds.positive(1e7));
   static final int MOST_PATCHES = 400;
 
+  static final ObjectSpec FRICTION_PAIR =
+      ObjectSpec.of(
+          "friction",
+          "friction by the table of pairs, its low end",
+          required("pair", new TextType(), "the two materials", "\"steel, steel\""),
+          required(
+              "state",
+              new ChoiceType(Stream.of(SurfaceState.values()).map(SurfaceState::label).toList()),
+              "what lies between them: dry, oily, wet or dusty",
+              "\"oily\""));
   static final FieldSpec FRICTION =
       required(
           "friction",
-          NumberType.of(Bounds.between(0, 3)),
-          "the friction coefficient between grip and part, a pure number",
+          new EitherType(
+              List.of(NumberType.of(Bounds.between(0, 3)), new ObjectType(FRICTION_PAIR))),
+          "the friction coefficient between grip and part, a pure number, or a pair of materials"
+              + " and their state",
           "0.5");
   static final FieldSpec REQUIRED_SAFETY =
       required(
