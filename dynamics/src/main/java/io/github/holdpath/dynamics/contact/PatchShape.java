@@ -232,8 +232,9 @@ public sealed interface PatchShape {
       return Math.max(crossAlong(), 0.5 - 8 / (11 * (1 + k)));
     }
 
+    /** Keeps its digits at small x, as of a thin strip. */
     private static double asinh(double x) {
-      return Math.log(x + Math.sqrt(x * x + 1));
+      return Math.log1p(x + x * x / (1 + Math.sqrt(x * x + 1)));
     }
 
     @Override
@@ -365,8 +366,10 @@ public sealed interface PatchShape {
   }
 
   private static void positive(String name, double value) {
-    if (!(value > 0) || !Double.isFinite(value)) {
-      throw new IllegalArgumentException(name + " must be positive, but was " + value);
+    // Beyond these bounds squares and ratios of sizes leave the range of a double.
+    if (!(value >= 1e-9 && value <= 1000)) {
+      throw new IllegalArgumentException(
+          name + " must be positive, from 1e-9 to 1000 m, but was " + value);
     }
   }
 }

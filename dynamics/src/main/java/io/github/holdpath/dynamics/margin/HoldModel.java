@@ -6,6 +6,7 @@ import io.github.holdpath.dynamics.grip.GripModel;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -43,7 +44,7 @@ public final class HoldModel {
    * From patches and drives in the grip frame.
    *
    * @throws IllegalArgumentException if the preload does not balance by itself, or there are no
-   *     patches, or more than 10 ledges
+   *     patches, or more than 10 ledges, or a drive names a patch that is not there
    */
   public HoldModel(List<ContactPatch> patches, List<Drive> drives) {
     this.patches = List.copyOf(patches);
@@ -56,6 +57,7 @@ public final class HoldModel {
       throw new IllegalArgumentException(
           "at most " + MOST_LEDGES + " ledges can be judged, but there are " + ledges.length);
     }
+    checkDrives();
     checkBalance();
     this.limits = this.patches.stream().map(PatchLimits::new).toArray(PatchLimits[]::new);
     this.free = matrix(0);
@@ -79,6 +81,17 @@ public final class HoldModel {
   /** Whether shares change with the load's direction, because ledges push only. */
   boolean hasLedges() {
     return ledges.length > 0;
+  }
+
+  private void checkDrives() {
+    for (Drive drive : drives) {
+      for (int patch : drive.patches()) {
+        if (patch < 0 || patch >= patches.size()) {
+          throw new IllegalArgumentException(
+              "a drive names patch " + patch + ", but there are " + patches.size());
+        }
+      }
+    }
   }
 
   private void checkBalance() {
@@ -135,6 +148,10 @@ public final class HoldModel {
     double w3 = w[at + 3];
     double w4 = w[at + 4];
     double w5 = w[at + 5];
+    if (!Double.isFinite(w0 + w1 + w2 + w3 + w4 + w5)) {
+      throw new IllegalArgumentException(
+          "a load must be finite, but was " + Arrays.toString(Arrays.copyOfRange(w, at, at + 6)));
+    }
     double worst = 0;
     int patch = -1;
     double[] s = m.shares;
@@ -195,9 +212,12 @@ public final class HoldModel {
       }
       rest += r * r;
     }
+    // Moments by the length with which the rest was scaled, or a moment on a far patch looks
+    // carried.
     double size = 0;
     for (int k = 0; k < 6; k++) {
-      size += w[at + k] * w[at + k];
+      double part = k < 3 ? w[at + k] : w[at + k] / m.length;
+      size += part * part;
     }
     return rest <= CARRIED_TOLERANCE * CARRIED_TOLERANCE * size;
   }

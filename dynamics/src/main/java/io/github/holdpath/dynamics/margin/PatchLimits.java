@@ -82,7 +82,7 @@ final class PatchLimits {
     double friction = slipDemand(fx, fy, mz);
     double worst = (friction - mu * n) * perFriction;
     if (mu == 0) {
-      worst = friction > NEGLIGIBLE * (Math.abs(n) + preload) ? Double.POSITIVE_INFINITY : 0;
+      worst = rubs(friction, n) ? Double.POSITIVE_INFINITY : 0;
     }
     if (round) {
       double tilt = Math.sqrt(mx * mx + my * my);
@@ -95,6 +95,11 @@ final class PatchLimits {
     }
     worst = Math.max(worst, -n * perPreload);
     return Math.max(worst, crush);
+  }
+
+  /** Whether a patch without friction is asked for some, beyond what rounding leaves. */
+  private boolean rubs(double friction, double n) {
+    return friction > NEGLIGIBLE * (Math.abs(n) + preload);
   }
 
   private double crushUse(double n, double mx, double my) {
@@ -153,7 +158,8 @@ final class PatchLimits {
     double shrunk = (1 - 0.18 * within - 0.05 * within * within) * left;
     double about = mz + (mx * fx + my * fy) / n;
     double turning = Math.max(Math.abs(mz), Math.abs(about)) / shrunk;
-    return slipDemand(fx, fy, turning) <= mu * n;
+    double friction = slipDemand(fx, fy, turning);
+    return mu == 0 ? !rubs(friction, n) : friction <= mu * n;
   }
 
   /** Normal force at which the tilting moments just fill the kern, N. */
@@ -195,9 +201,7 @@ final class PatchLimits {
     if (!ledge) {
       boolean twists = Math.abs(mz) * perTorsionRadius > Math.hypot(fx, fy);
       FailureMode sliding = twists ? FailureMode.TWIST : FailureMode.SLIP;
-      list.add(
-          new LimitUse(
-              sliding, true, sliding.label(), mu * preload, slipDemand(fx, fy, mz) - mu * n));
+      list.add(new LimitUse(sliding, true, sliding.label(), mu * preload, slipUse(fx, fy, n, mz)));
       addTilt(list, n, mx, my);
       list.add(new LimitUse(FailureMode.RELEASE, true, "release", preload, -n));
     }
@@ -217,6 +221,12 @@ final class PatchLimits {
       addOpening(list, n, mx, my);
     }
     return list;
+  }
+
+  /** What a share takes of the friction, N. */
+  private double slipUse(double fx, double fy, double n, double mz) {
+    double friction = slipDemand(fx, fy, mz);
+    return mu == 0 && !rubs(friction, n) ? 0 : friction - mu * n;
   }
 
   private void addTilt(List<LimitUse> list, double n, double mx, double my) {

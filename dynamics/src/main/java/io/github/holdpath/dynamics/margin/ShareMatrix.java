@@ -39,8 +39,17 @@ final class ShareMatrix {
   /** Shift of the part (m, rad) and travel of the drives (m) per load: 6 + drives rows of 6. */
   final double[] shifts;
 
+  /** Length that makes moments and forces of one size, m. */
+  final double length;
+
   private ShareMatrix(
-      double[] shares, double[] pushes, double[] missing, double[] lost, double[] shifts) {
+      double[] shares,
+      double[] pushes,
+      double[] missing,
+      double[] lost,
+      double[] shifts,
+      double length) {
+    this.length = length;
     this.lost = lost;
     this.shifts = shifts;
     this.shares = shares;
@@ -96,7 +105,7 @@ final class ShareMatrix {
     }
     double[] missing = whole ? new double[0] : loadColumns(rest, length).data.clone();
     double[] lost = whole ? new double[0] : lost(rest, length);
-    return new ShareMatrix(shares, pushes, missing, lost, shifts);
+    return new ShareMatrix(shares, pushes, missing, lost, shifts, length);
   }
 
   /** (6 x 6+drives) displacement of the contact in patch axes per part twist and drive travel. */

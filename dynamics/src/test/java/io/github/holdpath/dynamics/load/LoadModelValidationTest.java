@@ -9,7 +9,6 @@ import io.github.holdpath.dynamics.inertia.Inertia;
 import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import java.util.stream.Stream;
@@ -34,27 +33,7 @@ class LoadModelValidationTest {
   private static final Vec3 BROADSIDE = new Vec3(0, 0, 1);
 
   static Stream<JsonNode> cases() {
-    return Reference.rows("required-wrench.json", "cases");
-  }
-
-  private static MassProperties body(JsonNode c) {
-    double[] i = Reference.numbers(c.get("I"));
-    return new MassProperties(
-        c.get("m").doubleValue(),
-        Reference.vector(c.get("com")),
-        new Inertia(i[0], i[4], i[8], i[1], i[2], i[5]));
-  }
-
-  private static MotionState state(JsonNode c) {
-    double[] rpy = Reference.numbers(c.get("rpyDeg"));
-    Quaternion rotation =
-        Quaternion.ofRpy(Math.toRadians(rpy[0]), Math.toRadians(rpy[1]), Math.toRadians(rpy[2]));
-    return new MotionState(
-        new Pose(Vec3.ZERO, rotation),
-        Reference.vector(c.get("vel")),
-        Reference.vector(c.get("omega")),
-        Reference.vector(c.get("acc")),
-        Reference.vector(c.get("alpha")));
+    return LoadCases.all();
   }
 
   @Test
@@ -67,9 +46,9 @@ class LoadModelValidationTest {
   @MethodSource("cases")
   void requiredWrenchEqualsThatOfTheOtherProgram(JsonNode c) {
     String id = c.get("id").stringValue();
-    AirLoad air = new AirLoad(c.get("rho").doubleValue(), c.get("CdA").doubleValue(), 0, BROADSIDE);
-    RequiredWrench required = new LoadModel(body(c), GRAVITY, air).required(state(c));
-    RequiredWrench without = new LoadModel(body(c), GRAVITY, AirLoad.NONE).required(state(c));
+    AirLoad air = LoadCases.air(c);
+    RequiredWrench required = LoadCases.model(c, air).required(LoadCases.state(c));
+    RequiredWrench without = LoadCases.model(c, AirLoad.NONE).required(LoadCases.state(c));
     JsonNode expected = c.get("expect");
     double[] whole = Reference.numbers(expected.get("w"));
     double tolerance = FILE * Expect.largest(whole);

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * derived in the theory page and were computed a second time in another language.
  */
 class HandbookValidationTest {
-  private static final double G = 9.80665;
+  static final double G = 9.80665;
 
   /** Algebra in doubles. */
   private static final double EXACT = 1e-12;
@@ -38,10 +38,10 @@ class HandbookValidationTest {
   /** Half the last of six printed digits. */
   private static final double SIX_DIGITS = 5e-6;
 
-  private static final Quaternion HUNG = Quaternion.ofRpy(Math.PI, 0, 0);
-  private static final Quaternion LEVEL = Quaternion.ofRpy(-Math.PI / 2, 0, 0);
+  static final Quaternion HUNG = Quaternion.ofRpy(Math.PI, 0, 0);
+  static final Quaternion LEVEL = Quaternion.ofRpy(-Math.PI / 2, 0, 0);
 
-  private static JawGrip jaws(double force, double mu, Mechanism mechanism, PatchShape pad) {
+  static JawGrip jaws(double force, double mu, Mechanism mechanism, PatchShape pad) {
     return new JawGrip(
         0.04,
         pad,
@@ -55,7 +55,7 @@ class HandbookValidationTest {
         List.of());
   }
 
-  private static SuctionGrip cup(double radius, double pull, double mu) {
+  static SuctionGrip cup(double radius, double pull, double mu) {
     return new SuctionGrip(
         List.of(new Cup("cup", Vec3.ZERO, 2 * radius, pull, PatchStiffness.ofNormal(1e4))),
         List.of(),
@@ -63,7 +63,7 @@ class HandbookValidationTest {
         Double.POSITIVE_INFINITY);
   }
 
-  private static RequiredWrench load(double mass, Vec3 com, Quaternion pose, Vec3 acceleration) {
+  static RequiredWrench load(double mass, Vec3 com, Quaternion pose, Vec3 acceleration) {
     return new LoadModel(
             new MassProperties(mass, com, Inertia.POINT), new Vec3(0, 0, -G), AirLoad.NONE)
         .required(

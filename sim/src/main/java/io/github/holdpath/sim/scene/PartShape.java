@@ -11,6 +11,9 @@ public sealed interface PartShape {
   /** Extent along x, y and z, m. */
   Vec3 extent();
 
+  /** Content, m^3. */
+  double volume();
+
   /** Name in scene files. */
   String label();
 
@@ -40,6 +43,11 @@ public sealed interface PartShape {
     @Override
     public Vec3 extent() {
       return size;
+    }
+
+    @Override
+    public double volume() {
+      return size.x() * size.y() * size.z();
     }
 
     @Override
@@ -82,6 +90,11 @@ public sealed interface PartShape {
     }
 
     @Override
+    public double volume() {
+      return Math.PI * (diameter * diameter - innerDiameter * innerDiameter) / 4 * length;
+    }
+
+    @Override
     public String label() {
       return innerDiameter > 0 ? "tube" : "cylinder";
     }
@@ -116,6 +129,11 @@ public sealed interface PartShape {
     @Override
     public Vec3 extent() {
       return new Vec3(diameter, diameter, diameter);
+    }
+
+    @Override
+    public double volume() {
+      return Math.PI * diameter * diameter * diameter / 6;
     }
 
     @Override

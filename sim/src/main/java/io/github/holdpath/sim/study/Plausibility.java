@@ -35,6 +35,7 @@ final class Plausibility {
   static List<String> warnings(Scene scene, Motion motion) {
     Plausibility p = new Plausibility(scene);
     scene.part().shape().ifPresent(p::checkAgainst);
+    MassLook.warning(scene.part()).ifPresent(p.warnings::add);
     p.checkLines();
     p.checkReturn(motion);
     return p.warnings;

@@ -13,12 +13,16 @@ import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.scene.Scene;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The study against brute force, and what its speed headroom means, on drawn jobs. */
 class HoldStudyPropertyTest {
   private static final int JOBS = 60;
   private static final int DENSE = 30_000;
+
+  private static final int MOTIONS = 500;
+  private static final int DENSER = 20;
 
   /** What the study promises: the least factor is met within this part of itself. */
   private static final double PROMISED = 1e-4;
@@ -53,6 +57,50 @@ class HoldStudyPropertyTest {
       }
     }
     assertTrue(telling > JOBS / 4, "jobs that tell something: " + telling);
+  }
+
+  /** On many more motions, the least factor alone, sampled twenty times as densely as judged. */
+  @Test
+  void samplesTwentyTimesAsDenseFindNothingWorseOnManyMotions() {
+    double step = HoldStudy.STEP / DENSER;
+    IntStream.range(0, MOTIONS)
+        .parallel()
+        .forEach(
+            i -> {
+              Scene scene = new DrawnJobs(5000 + i).next(i);
+              StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
+              double dense = leastFactor(result, step);
+              assertTrue(
+                  dense >= result.factor() * (1 - PROMISED),
+                  "motion " + i + ": dense " + dense + " < " + result.factor());
+            });
+  }
+
+  private static double leastFactor(StudyResult result, double step) {
+    Scene scene = result.scene();
+    Motion motion = result.motion();
+    HoldModel hold = HoldModel.of(scene.grip());
+    HoldModel.Workspace ws = hold.workspace();
+    LoadModel loads =
+        new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
+    double[] state = new double[MotionState.SIZE];
+    double[] load = new double[LoadModel.SIZE];
+    double[] scratch = new double[9];
+    double least = HoldModel.NO_LIMIT;
+    for (MotionPiece piece : motion.pieces()) {
+      double from = Math.max(piece.from(), motion.heldFrom());
+      double to = Math.min(piece.to(), motion.heldTo());
+      int count = piece.still() ? 1 : (int) Math.ceil((to - from) / step);
+      for (int i = 0; from < to && i <= count; i++) {
+        piece.state(Math.min(to, from + (to - from) * i / count), state);
+        loads.required(state, load, scratch);
+        for (int j = 0; j < 6; j++) {
+          load[j] += load[6 + j];
+        }
+        least = Math.min(least, 1 / hold.use(load, 0, ws));
+      }
+    }
+    return least;
   }
 
   private static void assertNear(double dense, double reported, String where) {

@@ -38,10 +38,22 @@ public record EitherType(List<FieldType> types) implements FieldType {
       }
     }
     if (fits == null) {
+      fits = numberFor(node);
+    }
+    if (fits == null) {
       mismatch(node, field, faults);
       return null;
     }
     return fits.read(node, field, faults);
+  }
+
+  /** The number among the types, if a text is meant as one: it tells best what is wrong with it. */
+  private @Nullable FieldType numberFor(JsonNode node) {
+    boolean meant =
+        node instanceof JsonNode.Text text && text.value().matches("\\s*[-+]?[0-9](?s:.*)");
+    return meant
+        ? types.stream().filter(NumberType.class::isInstance).findFirst().orElse(null)
+        : null;
   }
 
   /** Whether a text is meant as one of the words of a choice: it begins with a letter. */

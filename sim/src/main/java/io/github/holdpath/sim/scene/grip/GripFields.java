@@ -18,23 +18,39 @@ import io.github.holdpath.sim.scene.field.TextType;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
+import io.github.holdpath.sim.surface.SurfaceState;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Fields that several kinds of grip have. */
 final class GripFields {
-  static final QuantityType SIZE = QuantityType.of(Dimension.LENGTH, Bounds.positive(100));
+  /** Of a cup or pad; below a micrometre there is no contact to speak of. */
+  static final Bounds EXTENT = Bounds.between(1e-6, 100);
+
+  static final QuantityType SIZE = QuantityType.of(Dimension.LENGTH, EXTENT);
   static final QuantityType FORCE = QuantityType.of(Dimension.FORCE, Bounds.positive(1e7));
   static final QuantityType STIFF = QuantityType.of(Dimension.STIFFNESS, Bounds.positive(1e12));
   static final QuantityType PRESSURE = QuantityType.of(Dimension.PRESSURE, Bounds.positive(1e7));
   static final int MOST_PATCHES = 400;
 
+  static final ObjectSpec FRICTION_PAIR =
+      ObjectSpec.of(
+          "friction",
+          "friction by the table of pairs, its low end",
+          required("pair", new TextType(), "the two materials", "\"steel, steel\""),
+          required(
+              "state",
+              new ChoiceType(Stream.of(SurfaceState.values()).map(SurfaceState::label).toList()),
+              "what lies between them: dry, oily, wet or dusty",
+              "\"oily\""));
   static final FieldSpec FRICTION =
       required(
           "friction",
-          NumberType.of(Bounds.between(0, 3)),
-          "the friction coefficient between grip and part, a pure number",
+          new EitherType(
+              List.of(NumberType.of(Bounds.between(0, 3)), new ObjectType(FRICTION_PAIR))),
+          "the friction coefficient between grip and part, a pure number, or a pair of materials"
+              + " and their state",
           "0.5");
   static final FieldSpec REQUIRED_SAFETY =
       required(
@@ -79,7 +95,7 @@ final class GripFields {
               "\"0 0 -1\""),
           required(
               "size",
-              QuantityType.list(Dimension.LENGTH, 2, Bounds.positive(100)),
+              QuantityType.list(Dimension.LENGTH, 2, EXTENT),
               "its sides, the first along the grip's x (its z where the ledge looks along x)",
               "\"40 10 mm\""),
           required(

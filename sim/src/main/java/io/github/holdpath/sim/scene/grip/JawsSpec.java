@@ -16,7 +16,6 @@ import io.github.holdpath.sim.scene.field.KindType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
 import io.github.holdpath.sim.scene.field.QuantityType;
-import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
 import java.util.List;
 
@@ -28,7 +27,7 @@ final class JawsSpec {
           "the two pads of the jaws",
           required(
               "size",
-              QuantityType.list(Dimension.LENGTH, 2, Bounds.positive(100)),
+              QuantityType.list(Dimension.LENGTH, 2, GripFields.EXTENT),
               "sides of a pad along the grip's x and z",
               "\"40 25 mm\""),
           optional(
