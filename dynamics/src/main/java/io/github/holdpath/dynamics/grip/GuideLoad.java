@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * What the part puts on the guide of one jaw: the gripping force at the end of the overhang, and
- * the jaw's share of the load. The weight and the inertia of the jaw itself and the force of the
- * drive, which acts close to the guide, are left out.
+ * the jaw's share of the load (theory, eq. 2.9). The weight and the inertia of the jaw itself and
+ * the force of the drive, which acts close to the guide, are left out.
  *
  * @param guide that is loaded
  * @param load of the part on the jaw about the guide's origin, in guide axes, N and N m

@@ -22,7 +22,7 @@ public record Spin(double speed, double jawMass, double jawRadius) {
     }
   }
 
-  /** Force that throws each jaw outward, {@code m r w^2}, N. */
+  /** Force that throws each jaw outward, {@code m r omega^2}, N (theory, eq. 2.8). */
   public double outward() {
     return jawMass * jawRadius * speed * speed;
   }

@@ -15,7 +15,9 @@ public record Vee(double angle) {
     }
   }
 
-  /** Normal force of each flank per force of the jaw, {@code 1/(2 sin(angle/2))}. */
+  /**
+   * Normal force of each flank per force of the jaw, {@code 1/(2 sin(angle/2))} (theory, eq. 2.7).
+   */
   public double flankPerForce() {
     return 1 / (2 * Math.sin(angle / 2));
   }
