@@ -19,4 +19,11 @@ public record Drive(List<Integer> patches, List<Vec3> directions) {
       throw new IllegalArgumentException("a drive needs one direction for each of its patches");
     }
   }
+
+  /** One drive in place of several: it moves the patches of all. */
+  static Drive together(List<Drive> drives) {
+    return new Drive(
+        drives.stream().flatMap(d -> d.patches().stream()).toList(),
+        drives.stream().flatMap(d -> d.directions().stream()).toList());
+  }
 }

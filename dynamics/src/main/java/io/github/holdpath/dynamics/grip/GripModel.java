@@ -7,7 +7,7 @@ import java.util.List;
  * A kind of grip: whatever its trade inputs, it yields contact patches in the grip frame and the
  * drives that tie their normal forces together. All later steps see these two alone.
  */
-public sealed interface GripModel permits SuctionGrip, JawGrip {
+public sealed interface GripModel permits SuctionGrip, JawGrip, CentricGrip, SoftGrip {
   /** Name of the kind in scene files and texts. */
   String kind();
 
@@ -22,6 +22,16 @@ public sealed interface GripModel permits SuctionGrip, JawGrip {
    * stiffness keep their sum. Empty where nothing locks; used by the whole-grip factor alone.
    */
   default List<Drive> closures() {
+    return List.of();
+  }
+
+  /** Guides of the jaws; empty where nothing is told of them. */
+  default List<Guide> guides() {
+    return List.of();
+  }
+
+  /** What this kind of grip takes for granted, a sentence each for the user; may be empty. */
+  default List<String> assumptions() {
     return List.of();
   }
 }

@@ -1,5 +1,7 @@
 package io.github.holdpath.dynamics.grip;
 
+import java.util.List;
+
 /** How the fingers of a grip are driven; it changes the answer by factors, so it has no default. */
 public enum Mechanism {
   /**
@@ -20,5 +22,27 @@ public enum Mechanism {
   /** Name in scene files and texts. */
   public String label() {
     return label;
+  }
+
+  /**
+   * Drives of fingers that move like this.
+   *
+   * @param fingers the patches of each finger with the directions in which it closes
+   */
+  List<Drive> drives(List<Drive> fingers) {
+    return switch (this) {
+      case SYNCHRONISED -> List.of(Drive.together(fingers));
+      case INDEPENDENT -> List.copyOf(fingers);
+      case SELF_LOCKING -> List.of();
+    };
+  }
+
+  /**
+   * Closures of fingers that move like this, see {@link GripModel#closures}.
+   *
+   * @param fingers the patches of each finger with the directions in which it closes
+   */
+  List<Drive> closures(List<Drive> fingers) {
+    return this == SELF_LOCKING ? List.of(Drive.together(fingers)) : List.of();
   }
 }

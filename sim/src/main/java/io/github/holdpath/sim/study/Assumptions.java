@@ -33,6 +33,7 @@ final class Assumptions {
             p -> Double.isInfinite(p.maxPressure()) && Double.isInfinite(p.maxPeakPressure()))) {
       list.add("Crush is not checked: give part/damage/maxPressure to check it.");
     }
+    list.addAll(scene.grip().assumptions());
     list.addAll(motion.notes());
     return list;
   }

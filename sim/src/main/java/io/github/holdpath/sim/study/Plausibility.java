@@ -11,6 +11,7 @@ import io.github.holdpath.sim.scene.Scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** What looks wrong in a scene that can be read and judged all the same. */
 final class Plausibility {
@@ -69,6 +70,13 @@ final class Plausibility {
 
   private void checkPatch(ContactPatch patch, PartShape shape, Vec3 centre) {
     Vec3 normal = patch.pose().rotation().rotate(new Vec3(0, 0, 1));
+    if (shape.aslantTo(normal)) {
+      warn(
+          "%s meets the part's %s aslant, where it has no face; check the grip's geometry against"
+              + " the part's shape.",
+          sentence(patch.name()), shape.label());
+      return;
+    }
     double out = 0;
     for (Vec3 point : outline(patch)) {
       out = Math.max(out, shape.outside(point.minus(centre), normal));
@@ -83,13 +91,17 @@ final class Plausibility {
           "%s sits on the curved side of a %s; make sure that its lip follows the curve and seals.",
           sentence(patch.name()), shape.label());
     }
-    Vec3 extent = shape.extent();
-    double depth =
-        (Math.abs(normal.x()) * extent.x()
-                + Math.abs(normal.y()) * extent.y()
-                + Math.abs(normal.z()) * extent.z())
-            / 2;
-    double gap = -patch.pose().position().minus(centre).dot(normal) - depth;
+    double middle = patch.pose().position().minus(centre).dot(normal);
+    boolean outward = middle > 0 && !patch.shape().sealed();
+    OptionalDouble hole = shape.hole(normal);
+    if (outward && hole.isEmpty()) {
+      warn(
+          "%s presses outward, but the part's %s has no hole there: whether it reaches the wall is"
+              + " not checked; describe the part as a tube.",
+          sentence(patch.name()), shape.label());
+      return;
+    }
+    double gap = outward ? hole.getAsDouble() - middle : -middle - shape.reach(normal);
     if (Math.abs(gap) > GAP_TOLERANCE) {
       warn(
           "%s is %.1f mm %s the part's face; check the grip's geometry against the part's size.",
@@ -151,7 +163,8 @@ final class Plausibility {
   private void checkLines() {
     if (patches.stream().anyMatch(p -> p.shape().label().equals("line"))) {
       warn(
-          "A round part in flat pads is judged as a line of contact, whose pressure is not checked;"
+          "A round part in flat or vee pads is judged by its line of contact, whose pressure is not"
+              + " checked;"
               + " shape the pads to the part and say so with \"contact\": \"face\".");
     }
   }

@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.CentricGrip;
 import io.github.holdpath.dynamics.grip.Cup;
 import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.dynamics.grip.JawGrip;
 import io.github.holdpath.dynamics.grip.Mechanism;
+import io.github.holdpath.dynamics.grip.SoftGrip;
 import io.github.holdpath.dynamics.grip.SuctionGrip;
+import io.github.holdpath.dynamics.grip.Vee;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.Jobs;
 import io.github.holdpath.sim.motion.Route;
@@ -16,6 +20,7 @@ import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PlausibilityTest {
@@ -107,6 +112,142 @@ class PlausibilityTest {
     List<String> warnings = warnings(jaws, narrow, Vec3.ZERO, Vec3.ZERO);
     assertEquals(2, warnings.size());
     assertTrue(warnings.get(1).startsWith("Pad -y is 5.0 mm away"), warnings.get(1));
+  }
+
+  private static CentricGrip centric(int count, double diameter, boolean inside, PatchShape pad) {
+    return new CentricGrip(
+        count,
+        diameter,
+        inside,
+        pad,
+        pad instanceof PatchShape.Line,
+        Mechanism.SYNCHRONISED,
+        300,
+        Optional.empty(),
+        0.2,
+        PatchStiffness.ALIKE,
+        Jobs.NONE,
+        Jobs.NONE,
+        List.of(),
+        Optional.empty());
+  }
+
+  private static final PatchShape PAD = new PatchShape.Rectangle(0.012, 0.02);
+  private static final PartShape RING = new PartShape.Cylinder(0.08, 0.05, 0.03, 2);
+
+  @Test
+  void centricPadsOnARingAreClean() {
+    assertEquals(List.of(), warnings(centric(3, 0.08, false, PAD), RING, Vec3.ZERO, Vec3.ZERO));
+    assertEquals(List.of(), warnings(centric(5, 0.05, true, PAD), RING, Vec3.ZERO, Vec3.ZERO));
+  }
+
+  @Test
+  void centricPadsThatDoNotTouchAreTold() {
+    List<String> wide = warnings(centric(3, 0.09, false, PAD), RING, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(3, wide.size());
+    assertTrue(wide.get(1).startsWith("Pad 2 is 5.0 mm away from the part's face"), wide.get(1));
+    List<String> narrow = warnings(centric(3, 0.04, true, PAD), RING, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(3, narrow.size());
+    assertTrue(narrow.get(2).startsWith("Pad 3 is 5.0 mm away"), narrow.get(2));
+    List<String> deep = warnings(centric(3, 0.06, true, PAD), RING, Vec3.ZERO, Vec3.ZERO);
+    assertTrue(deep.get(2).startsWith("Pad 3 is 5.0 mm inside"), deep.get(2));
+  }
+
+  @Test
+  void centricPadOffTheEndOfARingIsTold() {
+    PartShape thin = new PartShape.Cylinder(0.08, 0.05, 0.012, 2);
+    List<String> warnings = warnings(centric(3, 0.08, false, PAD), thin, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(3, warnings.size());
+    assertTrue(warnings.get(1).startsWith("Pad 2 reaches 4.0 mm off the part"), warnings.get(1));
+  }
+
+  @Test
+  void jawsInAPartWithoutAHoleAreTold() {
+    PartShape solid = new PartShape.Cylinder(0.08, 0, 0.03, 2);
+    List<String> warnings = warnings(centric(3, 0.05, true, PAD), solid, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(3, warnings.size());
+    assertTrue(warnings.get(0).startsWith("Pad 1 presses outward, but the part's cylinder has no"));
+  }
+
+  @Test
+  void threeJawsOnABoxMeetItAslant() {
+    PartShape box = new PartShape.Box(new Vec3(0.08, 0.08, 0.03));
+    List<String> warnings = warnings(centric(3, 0.08, false, PAD), box, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(2, warnings.size());
+    assertTrue(warnings.get(0).startsWith("Pad 2 meets the part's box aslant"), warnings.get(0));
+    assertEquals(List.of(), warnings(centric(4, 0.08, false, PAD), box, Vec3.ZERO, Vec3.ZERO));
+  }
+
+  @Test
+  void flatCentricPadsOnABarAreJudgedAsLines() {
+    GripModel grip = centric(3, 0.08, false, new PatchShape.Line(0.02));
+    String warning = only(warnings(grip, RING, Vec3.ZERO, Vec3.ZERO));
+    assertTrue(warning.contains("line of contact"), warning);
+  }
+
+  @Test
+  void softFingersRoundABallAreClean() {
+    GripModel grip = soft(0.07);
+    PartShape ball = new PartShape.Sphere(0.07);
+    assertEquals(List.of(), warnings(grip, ball, Vec3.ZERO, Vec3.ZERO));
+    List<String> high = warnings(grip, ball, new Vec3(0, 0, 0.04), new Vec3(0, 0, 0.04));
+    assertTrue(high.get(0).startsWith("Finger 1 reaches "), high.get(0));
+    List<String> deep = warnings(soft(0.06), ball, Vec3.ZERO, Vec3.ZERO);
+    assertTrue(deep.get(2).startsWith("Finger 3 is 5.0 mm inside"), deep.get(2));
+  }
+
+  private static SoftGrip soft(double diameter) {
+    PatchStiffness give = new PatchStiffness(1500, 600);
+    return new SoftGrip(
+        3,
+        diameter,
+        0.015,
+        0.03,
+        Mechanism.INDEPENDENT,
+        6,
+        Jobs.NONE,
+        0.7,
+        give,
+        Jobs.NONE,
+        Jobs.NONE,
+        List.of());
+  }
+
+  @Test
+  void veePadsRoundABarOfTheirSizeAreJudgedAsLines() {
+    GripModel grip = vee();
+    PartShape bar = new PartShape.Cylinder(0.04, 0, 0.2, 0);
+    String warning = only(warnings(grip, bar, Vec3.ZERO, Vec3.ZERO));
+    assertTrue(warning.contains("line of contact"), warning);
+    PartShape thin = new PartShape.Cylinder(0.03, 0, 0.2, 0);
+    List<String> away = warnings(grip, thin, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(5, away.size());
+    assertTrue(away.get(3).startsWith("Pad -y flank -z is 5.0 mm away"), away.get(3));
+    PartShape brief = new PartShape.Cylinder(0.04, 0, 0.02, 0);
+    List<String> off = warnings(grip, brief, Vec3.ZERO, Vec3.ZERO);
+    assertTrue(off.get(0).startsWith("Pad +y flank +z reaches 5.0 mm off"), off.get(0));
+  }
+
+  private static JawGrip vee() {
+    return new JawGrip(
+        0.04,
+        new PatchShape.Line(0.03),
+        new Vec3(1, 0, 0),
+        Optional.of(new Vee(Math.toRadians(120))),
+        Mechanism.SYNCHRONISED,
+        300,
+        0.2,
+        PatchStiffness.ALIKE,
+        Jobs.NONE,
+        Jobs.NONE,
+        List.of(),
+        Optional.empty());
+  }
+
+  @Test
+  void restsOnWhatTheGripTakesForGranted() {
+    Scene scene = Jobs.scene(Jobs.point(0.2, Vec3.ZERO), soft(0.07), THERE_AND_BACK);
+    assertEquals(1, count(HoldStudy.run(scene, 2).assumptions(), "Soft fingers wrap round"));
   }
 
   @Test

@@ -6,6 +6,7 @@ import io.github.holdpath.sim.scene.field.InputNotes;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the building of a grip needs besides its own fields.
@@ -27,5 +28,17 @@ public record GripContext(
     return part.flatMap(p -> p.group("damage"))
         .map(d -> d.number(name).orElse(Double.POSITIVE_INFINITY))
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The part's shape where it is a cylinder or tube. */
+  Optional<PartShape.Cylinder> bar() {
+    return shape.filter(PartShape.Cylinder.class::isInstance).map(PartShape.Cylinder.class::cast);
+  }
+
+  /** Whether the file gives a shape that cannot be read, so that nothing may be judged by it. */
+  boolean shapeIsFaulty() {
+    return shape.isEmpty()
+        && part.filter(p -> Stream.of("box", "cylinder", "tube", "sphere").anyMatch(p::isThere))
+            .isPresent();
   }
 }

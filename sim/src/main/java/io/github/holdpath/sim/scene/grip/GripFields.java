@@ -118,6 +118,50 @@ final class GripFields {
               + " independent or self-locking",
           "\"synchronised\"");
 
+  static final FieldSpec PAD_SIZE =
+      required(
+          "size",
+          QuantityType.list(Dimension.LENGTH, 2, EXTENT),
+          "sides of a pad: the first across (x of the grip for jaws, the tangent on a circle), the"
+              + " second along its z",
+          "\"40 25 mm\"");
+  static final FieldSpec CONTACT =
+      optional(
+          "contact",
+          new ChoiceType(List.of("face", "line")),
+          "how the pads touch; face for flat parts and shaped pads, line for a bar in flat pads",
+          "\"face\"");
+  static final FieldSpec OVERHANG =
+      optional(
+          "overhang",
+          QuantityType.of(Dimension.LENGTH, Bounds.notNegative(100)),
+          "distance along z from a jaw's guide to the middle of its pad",
+          "\"60 mm\"");
+  static final FieldSpec RANGE =
+      optional(
+          "range",
+          QuantityType.list(Dimension.LENGTH, 2, Bounds.notNegative(100)),
+          "the least and the greatest opening, or diameter, that the gripper reaches",
+          "\"30 80 mm\"");
+
+  private static final ObjectSpec GUIDE_RATING =
+      ObjectSpec.of(
+          "guide",
+          "what the guide of each jaw bears, after its data sheet",
+          required(
+              "moments",
+              QuantityType.list(Dimension.MOMENT, 3, Bounds.positive(1e7)),
+              "the largest moment about the axis across, the closing axis and z; between two jaws"
+                  + " these are the grip's x, y and z",
+              "\"40 25 30 N*m\""),
+          optional("force", FORCE, "the largest force square to the closing axis", "\"1200 N\""));
+  static final FieldSpec GUIDE =
+      optional(
+          "guide",
+          new ObjectType(GUIDE_RATING),
+          "what the guide of each jaw bears; it needs pads/overhang",
+          "{ \"moments\": \"40 25 30 N*m\" }");
+
   private GripFields() {}
 
   /** How a grip's fingers are driven; empty if the field is faulty. */

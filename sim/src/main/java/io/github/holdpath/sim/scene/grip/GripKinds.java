@@ -12,14 +12,24 @@ public enum GripKinds {
   /** Cups that hold by vacuum. */
   SUCTION(SuctionSpec.SPEC, SuctionBuilder::build),
   /** Two jaws that hold by force. */
-  JAWS(JawsSpec.SPEC, JawsBuilder::build);
+  JAWS(JawsSpec.SPEC, JawsBuilder::build, true),
+  /** Three or more jaws on a circle that hold by force. */
+  CENTRIC(CentricSpec.SPEC, CentricBuilder::build, true),
+  /** Compliant fingers on a circle. */
+  SOFT(SoftSpec.SPEC, SoftBuilder::build, true);
 
   private final ObjectSpec spec;
   private final Builder builder;
+  private final boolean between;
 
   GripKinds(ObjectSpec spec, Builder builder) {
+    this(spec, builder, false);
+  }
+
+  GripKinds(ObjectSpec spec, Builder builder, boolean between) {
     this.spec = spec;
     this.builder = builder;
+    this.between = between;
   }
 
   /** Builds a grip from its checked fields. */
@@ -32,9 +42,13 @@ public enum GripKinds {
     return Stream.of(values()).map(kind -> kind.spec).toList();
   }
 
-  /** Whether a grip's fields are those of this kind. */
-  public boolean is(Values grip) {
+  private boolean is(Values grip) {
     return grip.spec() == spec;
+  }
+
+  /** Whether a part is held between fingers of the grip, so that its shape is centred on it. */
+  public static boolean between(Values grip) {
+    return of(grip).between;
   }
 
   /**
@@ -43,11 +57,10 @@ public enum GripKinds {
    * @return empty if faults were noted
    */
   public static Optional<? extends GripModel> build(Values grip, GripContext context) {
-    return Stream.of(values())
-        .filter(kind -> kind.is(grip))
-        .findFirst()
-        .orElseThrow()
-        .builder
-        .build(grip, context);
+    return of(grip).builder.build(grip, context);
+  }
+
+  private static GripKinds of(Values grip) {
+    return Stream.of(values()).filter(kind -> kind.is(grip)).findFirst().orElseThrow();
   }
 }

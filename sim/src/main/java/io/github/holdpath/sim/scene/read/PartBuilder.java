@@ -33,7 +33,8 @@ final class PartBuilder {
    *
    * @param shape as built by {@link #shape}
    * @param site surroundings
-   * @param between whether the part is held between jaws, so that its shape is centred on the grip
+   * @param between whether the part is held between fingers, so that its shape is centred on the
+   *     grip
    * @param notes takes values whose origin the result names
    * @return empty if faults were noted
    */

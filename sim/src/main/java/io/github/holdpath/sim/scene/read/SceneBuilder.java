@@ -53,7 +53,7 @@ final class SceneBuilder {
     Optional<Values> gripFields = values.group("grip");
     Optional<PartBuilder> builder = partFields.map(p -> new PartBuilder(p, faults));
     Optional<PartShape> shape = builder.flatMap(PartBuilder::shape);
-    boolean between = gripFields.filter(GripKinds.JAWS::is).isPresent();
+    boolean between = gripFields.filter(GripKinds::between).isPresent();
     Optional<Scene.Part> part = builder.flatMap(b -> b.build(shape, site, between, notes));
     GripContext context = new GripContext(site, partFields, shape, faults, notes);
     Optional<? extends GripModel> grip = gripFields.flatMap(g -> GripKinds.build(g, context));

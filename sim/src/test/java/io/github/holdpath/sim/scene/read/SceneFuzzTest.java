@@ -112,6 +112,9 @@ class SceneFuzzTest {
     String[] good = {
       SceneFiles.text(SceneFiles.GOOD.resolve("suction.json")),
       SceneFiles.text(SceneFiles.GOOD.resolve("jaws.json")),
+      SceneFiles.text(SceneFiles.GOOD.resolve("vee.json")),
+      SceneFiles.text(SceneFiles.GOOD.resolve("centric.json")),
+      SceneFiles.text(SceneFiles.GOOD.resolve("soft.json")),
       SceneTemplates.text("recording")
     };
     SceneFiles.write(folder.resolve("motion.csv"), SceneTemplates.recordingTable());
