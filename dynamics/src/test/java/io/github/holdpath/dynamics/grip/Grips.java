@@ -24,6 +24,8 @@ final class Grips {
       all.add(jaws(mechanism, List.of()));
       all.add(jaws(mechanism, List.of(SHELF)));
     }
+    all.add(patches(Mechanism.SYNCHRONISED));
+    all.add(patches(Mechanism.SELF_LOCKING));
     return all;
   }
 
@@ -36,6 +38,12 @@ final class Grips {
       }
     }
     return new SuctionGrip(cups, ledges, 0.5, 2e5);
+  }
+
+  /** What a pair of jaws with a shelf yields, written out. */
+  static PatchGrip patches(Mechanism mechanism) {
+    JawGrip jaws = jaws(mechanism, List.of(SHELF));
+    return new PatchGrip(jaws.patches(), jaws.drives(), jaws.closures());
   }
 
   static JawGrip jaws(Mechanism mechanism, List<Ledge> ledges) {

@@ -12,7 +12,8 @@ import picocli.CommandLine.Parameters;
 /** {@code new}: a scene file to fill in. */
 @Command(
     name = "new",
-    description = "Where do I begin? Prints a scene file to fill in: suction, jaws or recording.",
+    description =
+        "Where do I begin? Prints a scene file to fill in: suction, jaws, patches or recording.",
     footer = {"", "Example: holdpath new suction --out my-job.json"})
 final class NewCommand implements Callable<Integer> {
   /** The table of samples that the scene for a recording names. */
@@ -20,7 +21,10 @@ final class NewCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "KIND", description = "suction, jaws or recording.")
+  @Parameters(
+      index = "0",
+      paramLabel = "KIND",
+      description = "suction, jaws, patches or recording.")
   private String kind = "";
 
   @Option(

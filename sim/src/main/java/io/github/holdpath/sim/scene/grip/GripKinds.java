@@ -12,7 +12,9 @@ public enum GripKinds {
   /** Cups that hold by vacuum. */
   SUCTION(SuctionSpec.SPEC, SuctionBuilder::build),
   /** Two jaws that hold by force. */
-  JAWS(JawsSpec.SPEC, JawsBuilder::build);
+  JAWS(JawsSpec.SPEC, JawsBuilder::build),
+  /** Contact patches written out one by one. */
+  PATCHES(PatchesSpec.SPEC, PatchesBuilder::build);
 
   private final ObjectSpec spec;
   private final Builder builder;

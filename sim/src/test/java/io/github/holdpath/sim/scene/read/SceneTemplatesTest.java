@@ -19,18 +19,18 @@ class SceneTemplatesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "patches", "recording"})
   void canBeReadAsTheyAre(String kind) {
     assertTrue(SceneTemplates.kinds().contains(kind));
     SceneFiles.write(folder.resolve("motion.csv"), SceneTemplates.recordingTable());
     Path file = SceneFiles.write(folder.resolve(kind + ".json"), SceneTemplates.text(kind));
     Scene scene = SceneFiles.read(file, Map.of()).scene();
     assertEquals(2, scene.requiredSafety());
-    assertEquals(kind.equals("jaws") ? "jaws" : "suction", scene.grip().kind());
+    assertEquals(kind.equals("recording") ? "suction" : kind, scene.grip().kind());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "patches", "recording"})
   void explainEveryObject(String kind) throws SceneException {
     assertNotes(JsonTree.parse(kind, SceneTemplates.text(kind), ""));
   }
@@ -47,8 +47,9 @@ class SceneTemplatesTest {
   @Test
   void refusesAnUnknownKindByNamingTheKnown() {
     String message =
-        assertThrows(IllegalArgumentException.class, () -> SceneTemplates.text("magnet"))
+        assertThrows(IllegalArgumentException.class, () -> SceneTemplates.text("tentacles"))
             .getMessage();
-    assertEquals("kind must be one of suction, jaws, recording, but was magnet", message);
+    assertEquals(
+        "kind must be one of suction, jaws, patches, recording, but was tentacles", message);
   }
 }
