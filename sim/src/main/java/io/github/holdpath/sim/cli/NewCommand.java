@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "new",
     description =
-        "Where do I begin? Prints a scene file to fill in: suction, jaws, patches or recording.",
+        "Where do I begin? Prints a scene file to fill in: suction, jaws, magnet, patches or recording.",
     footer = {"", "Example: holdpath new suction --out my-job.json"})
 final class NewCommand implements Callable<Integer> {
   /** The table of samples that the scene for a recording names. */
@@ -24,7 +24,7 @@ final class NewCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "KIND",
-      description = "suction, jaws, patches or recording.")
+      description = "suction, jaws, magnet, patches or recording.")
   private String kind = "";
 
   @Option(

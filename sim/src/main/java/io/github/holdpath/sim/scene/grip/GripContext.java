@@ -28,4 +28,15 @@ public record GripContext(
         .map(d -> d.number(name).orElse(Double.POSITIVE_INFINITY))
         .orElse(Double.POSITIVE_INFINITY);
   }
+
+  /** Notes a fault where the part names a peak pressure, which jaws' pads alone are judged by. */
+  void peakIsForJaws(String others) {
+    part.flatMap(p -> p.group("damage"))
+        .filter(d -> d.isThere("maxPeakPressure"))
+        .ifPresent(
+            d ->
+                faults.add(
+                    d.place("maxPeakPressure"),
+                    "belongs to the pads of jaws, not to " + others + "; write maxPressure"));
+  }
 }

@@ -13,6 +13,8 @@ public enum GripKinds {
   SUCTION(SuctionSpec.SPEC, SuctionBuilder::build),
   /** Two jaws that hold by force. */
   JAWS(JawsSpec.SPEC, JawsBuilder::build),
+  /** Magnets that hold ferromagnetic parts. */
+  MAGNET(MagnetSpec.SPEC, MagnetBuilder::build),
   /** Contact patches written out one by one. */
   PATCHES(PatchesSpec.SPEC, PatchesBuilder::build);
 

@@ -6,7 +6,6 @@ import static io.github.holdpath.sim.scene.grip.GripFields.FORCE;
 import static io.github.holdpath.sim.scene.grip.GripFields.FRICTION;
 import static io.github.holdpath.sim.scene.grip.GripFields.INCLUDES_SAFETY;
 import static io.github.holdpath.sim.scene.grip.GripFields.LEDGES;
-import static io.github.holdpath.sim.scene.grip.GripFields.MOST_PATCHES;
 import static io.github.holdpath.sim.scene.grip.GripFields.PRESSURE;
 import static io.github.holdpath.sim.scene.grip.GripFields.REQUIRED_SAFETY;
 import static io.github.holdpath.sim.scene.grip.GripFields.SIZE;
@@ -14,8 +13,6 @@ import static io.github.holdpath.sim.scene.grip.GripFields.STIFFNESS_FIELD;
 
 import io.github.holdpath.dynamics.supply.Atmosphere;
 import io.github.holdpath.sim.scene.field.KindType;
-import io.github.holdpath.sim.scene.field.ListType;
-import io.github.holdpath.sim.scene.field.NumberListType;
 import io.github.holdpath.sim.scene.field.NumberType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
@@ -26,52 +23,34 @@ import io.github.holdpath.sim.scene.quantity.Dimension;
 
 /** Fields of suction grips. */
 final class SuctionSpec {
-  private static final ObjectSpec RING =
-      ObjectSpec.of(
-          "ring of cups",
-          "cups on a circle, the first on +x",
-          required(
-              "count", new NumberType(Bounds.between(1, MOST_PATCHES), true), "how many cups", "6"),
-          required("diameter", SIZE, "diameter of the circle on which they lie", "\"200 mm\""));
-
   private static final ObjectSpec CUP =
       ObjectSpec.of(
           "cup",
           "one suction cup",
           optional("name", new TextType(), "what the cup is called", "\"front left\""),
-          required(
-              "at",
-              QuantityType.list(Dimension.LENGTH, 2, Bounds.within(1000)),
-              "x and y of its lip's middle in the grip frame",
-              "\"110 60 mm\""),
+          LayoutFields.PLACE,
           optional("diameter", SIZE, "the lip's effective diameter, where it differs", "\"50 mm\""),
+          optional(
+              "size",
+              LayoutFields.SIDES,
+              "effective length and width of an oval lip along x and y, where they differ",
+              "\"80 30 mm\""),
           optional("pull", FORCE, "its pull at pullAt, where it differs", "\"70 N\""));
 
   private static final ObjectSpec CUPS =
       ObjectSpec.of(
               "cups",
               "the suction cups, their lips in the plane z = 0 of the grip frame",
-              optional(
-                  "grid",
-                  new NumberListType(2, true, Bounds.between(1, 20)),
-                  "rows along x and along y, centred on the grip",
-                  "[2, 3]"),
-              optional(
-                  "ring",
-                  new ObjectType(RING),
-                  "cups on a circle",
-                  "{ \"count\": 6, \"diameter\": \"200 mm\" }"),
-              optional(
-                  "list",
-                  new ListType(new ObjectType(CUP), 1, MOST_PATCHES),
-                  "each cup by itself",
-                  "[ { \"at\": \"110 60 mm\" } ]"),
-              optional(
-                  "spacing",
-                  QuantityType.list(Dimension.LENGTH, 2, Bounds.positive(100)),
-                  "distance between the rows of a grid along x and along y",
-                  "\"220 120 mm\""),
+              LayoutFields.GRID,
+              LayoutFields.ring("cups"),
+              LayoutFields.list("cup", CUP),
+              LayoutFields.SPACING,
               optional("diameter", SIZE, "effective diameter of each lip", "\"50 mm\""),
+              optional(
+                  "size",
+                  LayoutFields.SIDES,
+                  "effective length and width of each oval lip along x and y, in place of diameter",
+                  "\"80 30 mm\""),
               optional(
                   "areaRatio",
                   NumberType.of(Bounds.between(0.01, 1)),
@@ -87,11 +66,7 @@ final class SuctionSpec {
                   PRESSURE,
                   "the vacuum for which the data sheet states the pull",
                   "\"60 kPa\""),
-              optional(
-                  "off",
-                  new ListType(new TextType(), 1, MOST_PATCHES),
-                  "names of cups that are switched off",
-                  "[\"cup 1,1\"]"),
+              LayoutFields.off("cup"),
               STIFFNESS_FIELD)
           .exactlyOne("grid", "ring", "list");
 

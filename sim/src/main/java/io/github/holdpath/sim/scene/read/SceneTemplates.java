@@ -9,7 +9,8 @@ import java.util.Locale;
 
 /** Scene files to begin with: complete, readable as they are, with a note in every object. */
 public final class SceneTemplates {
-  private static final List<String> KINDS = List.of("suction", "jaws", "patches", "recording");
+  private static final List<String> KINDS =
+      List.of("suction", "jaws", "magnet", "patches", "recording");
   private static final double STEP = 0.01;
   private static final double DURATION = 2;
 

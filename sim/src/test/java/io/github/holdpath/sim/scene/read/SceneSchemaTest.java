@@ -44,13 +44,13 @@ class SceneSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction.json", "jaws.json", "patches.json"})
+  @ValueSource(strings = {"suction.json", "jaws.json", "magnet.json", "patches.json"})
   void acceptsGoodScenes(String name) {
     assertEquals(List.of(), errors(SceneFiles.text(SceneFiles.GOOD.resolve(name))));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "patches", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "magnet", "patches", "recording"})
   void acceptsTemplates(String kind) {
     assertEquals(List.of(), errors(SceneTemplates.text(kind)));
   }
