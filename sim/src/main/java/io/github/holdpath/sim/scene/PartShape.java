@@ -18,6 +18,15 @@ public sealed interface PartShape {
   boolean flatAlong(Vec3 direction);
 
   /**
+   * How far the shape reaches from its middle along a direction: a face that touches it from there
+   * lies at this distance.
+   *
+   * @param direction unit vector
+   * @return m
+   */
+  double reach(Vec3 direction);
+
+  /**
    * How far a point lies outside the outline that is seen along a direction.
    *
    * @param point from the shape's middle, m
@@ -50,6 +59,14 @@ public sealed interface PartShape {
     @Override
     public boolean flatAlong(Vec3 direction) {
       return true;
+    }
+
+    @Override
+    public double reach(Vec3 direction) {
+      return (Math.abs(direction.x()) * size.x()
+              + Math.abs(direction.y()) * size.y()
+              + Math.abs(direction.z()) * size.z())
+          / 2;
     }
 
     @Override
@@ -92,6 +109,13 @@ public sealed interface PartShape {
     }
 
     @Override
+    public double reach(Vec3 direction) {
+      double along = Math.abs(component(direction, axis));
+      double across = Math.sqrt(Math.max(0, 1 - along * along));
+      return (along * length + across * diameter) / 2;
+    }
+
+    @Override
     public double outside(Vec3 point, Vec3 direction) {
       if (!flatAlong(direction)) {
         return beyond(point, direction, extent());
@@ -126,6 +150,11 @@ public sealed interface PartShape {
     @Override
     public boolean flatAlong(Vec3 direction) {
       return false;
+    }
+
+    @Override
+    public double reach(Vec3 direction) {
+      return diameter / 2;
     }
 
     @Override

@@ -42,8 +42,11 @@ final class SuctionBuilder {
       return Optional.empty();
     }
     PatchStiffness stiffness = LedgeBuilder.stiffness(cups.get(), context.notes());
-    PatchLayout layout = new PatchLayout(cups.get(), "cup", faults);
-    List<PatchLayout.Spot> spots = layout.spots();
+    Optional<PadLayout> pad =
+        cups.get().group("pad").map(p -> new PadLayout(cups.get(), p, context));
+    PatchLayout layout = new PatchLayout(cups.get(), pad.isPresent() ? "cell" : "cup", faults);
+    List<PatchLayout.Spot> spots = pad.map(PadLayout::spots).orElseGet(layout::spots);
+    bellowsGiveBothWays(cups.get());
     List<SpotSize> sizes =
         SpotSize.of(
             spots,
@@ -67,20 +70,38 @@ final class SuctionBuilder {
       return Optional.empty();
     }
     List<PatchLayout.Spot> on = layout.switchedOn(spots);
+    List<Outline> outlines = new ArrayList<>();
     List<Cup> built = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
       PatchLayout.Spot spot = spots.get(i);
       SpotSize size = sizes.get(i);
+      outlines.add(Outline.oval(spot.name(), spot.at(), size.a(), size.b()));
       if (on.contains(spot)) {
         double pull = pull(cups.get(), spot, size, vacuum.getAsDouble());
-        // An oval lip grips at least as well as the circle inside it (theory, section 2).
-        built.add(new Cup(spot.name(), spot.at(), Math.min(size.a(), size.b()), pull, stiffness));
+        built.add(new Cup(spot.name(), spot.at(), size.a(), size.b(), pull, stiffness));
       }
     }
-    return built.isEmpty()
+    Outline.refuseOverlaps(outlines, cups.get().place(), faults);
+    return faults.count() > before
         ? Optional.empty()
         : Optional.of(
-            new SuctionGrip(built, ledges, friction.getAsDouble(), context.damage("maxPressure")));
+            new SuctionGrip(
+                built,
+                ledges,
+                friction.getAsDouble(),
+                context.damage("maxPressure"),
+                pad.map(PadLayout::idle).orElse(0)));
+  }
+
+  /** Two thirds of the normal stiffness stand for a solid lip, not for folds. */
+  private void bellowsGiveBothWays(Values cups) {
+    boolean shear = cups.group("stiffness").filter(given -> given.isThere("shear")).isPresent();
+    if (cups.text("form").equals(Optional.of(SuctionSpec.BELLOWS)) && !shear) {
+      faults.add(
+          cups.place("stiffness"),
+          "needs normal and shear, as bellows give sideways far more than flat cups; measure both,"
+              + " for example { \"normal\": \"3 N/mm\", \"shear\": \"0.8 N/mm\" }");
+    }
   }
 
   private double pull(Values cups, PatchLayout.Spot spot, SpotSize size, double vacuum) {

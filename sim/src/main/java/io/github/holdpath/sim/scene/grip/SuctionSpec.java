@@ -6,13 +6,17 @@ import static io.github.holdpath.sim.scene.grip.GripFields.FORCE;
 import static io.github.holdpath.sim.scene.grip.GripFields.FRICTION;
 import static io.github.holdpath.sim.scene.grip.GripFields.INCLUDES_SAFETY;
 import static io.github.holdpath.sim.scene.grip.GripFields.LEDGES;
+import static io.github.holdpath.sim.scene.grip.GripFields.MOST_PATCHES;
 import static io.github.holdpath.sim.scene.grip.GripFields.PRESSURE;
 import static io.github.holdpath.sim.scene.grip.GripFields.REQUIRED_SAFETY;
 import static io.github.holdpath.sim.scene.grip.GripFields.SIZE;
 import static io.github.holdpath.sim.scene.grip.GripFields.STIFFNESS_FIELD;
 
 import io.github.holdpath.dynamics.supply.Atmosphere;
+import io.github.holdpath.sim.scene.field.ChoiceType;
+import io.github.holdpath.sim.scene.field.ExtentType;
 import io.github.holdpath.sim.scene.field.KindType;
+import io.github.holdpath.sim.scene.field.NumberListType;
 import io.github.holdpath.sim.scene.field.NumberType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
@@ -20,9 +24,41 @@ import io.github.holdpath.sim.scene.field.QuantityType;
 import io.github.holdpath.sim.scene.field.TextType;
 import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
+import java.util.List;
 
 /** Fields of suction grips. */
 final class SuctionSpec {
+  static final String RECTANGULAR = "rectangular";
+  static final String ROUND = "round";
+  static final String OVAL = "oval";
+  static final String BELLOWS = "bellows";
+
+  private static final ObjectSpec PAD =
+      ObjectSpec.of(
+              "area pad",
+              "a plate with many small cells, centred on the grip",
+              required(
+                  "shape",
+                  new ChoiceType(List.of(RECTANGULAR, ROUND, OVAL)),
+                  "outline of the pad",
+                  "\"rectangular\""),
+              required(
+                  "size",
+                  new ExtentType(Bounds.positive(100)),
+                  "its sides along x and y, or the diameter of a round one",
+                  "\"600 400 mm\""),
+              optional(
+                  "cells",
+                  new NumberListType(2, true, Bounds.between(1, MOST_PATCHES)),
+                  "how many cells lie along x and along y, evenly spread over the pad",
+                  "[20, 14]"),
+              optional(
+                  "spacing",
+                  LayoutFields.SIDES,
+                  "distance between the cells along x and along y, in place of their number",
+                  "\"30 28 mm\""))
+          .exactlyOne("cells", "spacing");
+
   private static final ObjectSpec CUP =
       ObjectSpec.of(
           "cup",
@@ -44,8 +80,23 @@ final class SuctionSpec {
               LayoutFields.GRID,
               LayoutFields.ring("cups"),
               LayoutFields.list("cup", CUP),
+              optional(
+                  "pad",
+                  new ObjectType(PAD),
+                  "an area pad whose cells are the cups",
+                  "{ \"shape\": \"rectangular\", \"size\": \"600 400 mm\", \"cells\": [20, 14] }"),
               LayoutFields.SPACING,
-              optional("diameter", SIZE, "effective diameter of each lip", "\"50 mm\""),
+              optional(
+                  "form",
+                  new ChoiceType(List.of("flat", BELLOWS)),
+                  "flat or bellows; bellows give sideways more than flat cups, so that both"
+                      + " stiffnesses must be told",
+                  "\"flat\""),
+              optional(
+                  "diameter",
+                  SIZE,
+                  "effective diameter of each lip, or of each cell of a pad",
+                  "\"50 mm\""),
               optional(
                   "size",
                   LayoutFields.SIDES,
@@ -68,7 +119,7 @@ final class SuctionSpec {
                   "\"60 kPa\""),
               LayoutFields.off("cup"),
               STIFFNESS_FIELD)
-          .exactlyOne("grid", "ring", "list");
+          .exactlyOne("grid", "ring", "list", "pad");
 
   private static final ObjectSpec SUPPLY =
       ObjectSpec.of(
