@@ -7,7 +7,8 @@ import java.util.List;
  * A kind of grip: whatever its trade inputs, it yields contact patches in the grip frame and the
  * drives that tie their normal forces together. All later steps see these two alone.
  */
-public sealed interface GripModel permits SuctionGrip, JawGrip, CentricGrip, SoftGrip {
+public sealed interface GripModel
+    permits SuctionGrip, JawGrip, CentricGrip, SoftGrip, MagnetGrip, PatchGrip {
   /** Name of the kind in scene files and texts. */
   String kind();
 

@@ -21,12 +21,21 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 public record Ledge(
     String name, Vec3 position, Vec3 normal, double sizeX, double sizeY, double normalStiffness) {
 
-  ContactPatch patch(double friction, double maxPressure, double maxPeakPressure) {
+  /**
+   * Orientation of a patch that is given by its normal alone: patch x is the grip frame's x laid
+   * into the face, or its z where the face looks along x (within 26 degrees).
+   *
+   * @param normal into the part, grip frame, not zero
+   */
+  public static Quaternion facing(Vec3 normal) {
     Vec3 n = normal.unit();
-    Vec3 along = Math.abs(n.x()) < 0.9 ? new Vec3(1, 0, 0) : new Vec3(0, 0, 1);
+    return Quaternion.ofAxes(n, Math.abs(n.x()) < 0.9 ? new Vec3(1, 0, 0) : new Vec3(0, 0, 1));
+  }
+
+  ContactPatch patch(double friction, double maxPressure, double maxPeakPressure) {
     return new ContactPatch(
         name,
-        new Pose(position, Quaternion.ofAxes(n, along)),
+        new Pose(position, facing(normal)),
         new PatchShape.Rectangle(sizeX, sizeY),
         friction,
         0,

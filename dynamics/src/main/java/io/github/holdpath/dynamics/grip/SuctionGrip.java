@@ -14,9 +14,16 @@ import java.util.List;
  * @param ledges form fit, may be empty
  * @param friction mu between lip and part, dimensionless
  * @param maxPressure permitted mean pressure on the part, Pa, infinite if none is given
+ * @param idleCells cells of an area pad that lie off the part and do not pull
  */
-public record SuctionGrip(List<Cup> cups, List<Ledge> ledges, double friction, double maxPressure)
+public record SuctionGrip(
+    List<Cup> cups, List<Ledge> ledges, double friction, double maxPressure, int idleCells)
     implements GripModel {
+  /** A grip whose cups all pull. */
+  public SuctionGrip(List<Cup> cups, List<Ledge> ledges, double friction, double maxPressure) {
+    this(cups, ledges, friction, maxPressure, 0);
+  }
+
   /** Copies the lists; refuses a grip without cups. */
   public SuctionGrip {
     cups = List.copyOf(cups);

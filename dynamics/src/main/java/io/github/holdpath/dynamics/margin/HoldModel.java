@@ -3,7 +3,7 @@ package io.github.holdpath.dynamics.margin;
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.grip.Drive;
 import io.github.holdpath.dynamics.grip.GripModel;
-import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.grip.PreloadBalance;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,9 +30,10 @@ public final class HoldModel {
   /** A ledge pushes if its share is above this part of the load's size. */
   static final double PUSH_TOLERANCE = 1e-10;
 
-  private static final double BALANCE_TOLERANCE = 1e-9;
   private static final double CAREFUL_TOLERANCE = 1e-12;
-  private static final int MOST_LEDGES = 10;
+
+  /** Most ledges that can be judged: each set of pushing ledges has shares of its own. */
+  public static final int MOST_LEDGES = 10;
 
   private final List<ContactPatch> patches;
   private final List<Drive> drives;
@@ -95,23 +96,16 @@ public final class HoldModel {
   }
 
   private void checkBalance() {
-    Wrench sum = Wrench.ZERO;
-    double largest = 0;
-    for (ContactPatch p : patches) {
-      double net = p.preload() - p.pull();
-      Wrench own = new Wrench(new Vec3(0, 0, net), Vec3.ZERO);
-      sum = sum.plus(own.seenFrom(p.pose()));
-      largest = Math.max(largest, Math.abs(net) * (1 + p.pose().position().norm()));
-    }
-    double rest = Math.max(sum.force().norm(), sum.moment().norm());
-    if (rest > BALANCE_TOLERANCE * largest) {
-      throw new IllegalArgumentException(
-          "the preload does not balance by itself: "
-              + sum.force().norm()
-              + " N and "
-              + sum.moment().norm()
-              + " N m are left over");
-    }
+    PreloadBalance.rest(patches)
+        .ifPresent(
+            rest -> {
+              throw new IllegalArgumentException(
+                  "the preload does not balance by itself: "
+                      + rest.force().norm()
+                      + " N and "
+                      + rest.moment().norm()
+                      + " N m are left over");
+            });
   }
 
   private ShareMatrix matrix(int mask) {

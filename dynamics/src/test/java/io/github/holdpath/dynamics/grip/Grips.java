@@ -31,6 +31,10 @@ final class Grips {
       all.add(soft(mechanism, 2, List.of()));
       all.add(soft(mechanism, 4, List.of(SHELF)));
     }
+    all.add(magnets(new PatchShape.Disc(0.025), List.of()));
+    all.add(magnets(new PatchShape.Rectangle(0.06, 0.04), List.of(SHELF)));
+    all.add(patches(Mechanism.SYNCHRONISED));
+    all.add(patches(Mechanism.SELF_LOCKING));
     return all;
   }
 
@@ -43,6 +47,20 @@ final class Grips {
       }
     }
     return new SuctionGrip(cups, ledges, 0.5, 2e5);
+  }
+
+  static MagnetGrip magnets(PatchShape shape, List<Ledge> ledges) {
+    List<MagnetFace> faces = new ArrayList<>();
+    for (double x : new double[] {-0.3, 0.3}) {
+      faces.add(new MagnetFace("face " + (faces.size() + 1), new Vec3(x, 0, 0), shape, 240, SOFT));
+    }
+    return new MagnetGrip(faces, MagnetType.SWITCHED, ledges, 0.15, 2e6);
+  }
+
+  /** What a pair of jaws with a shelf yields, written out. */
+  static PatchGrip patches(Mechanism mechanism) {
+    JawGrip jaws = jaws(mechanism, List.of(SHELF));
+    return new PatchGrip(jaws.patches(), jaws.drives(), jaws.closures());
   }
 
   static JawGrip jaws(Mechanism mechanism, List<Ledge> ledges) {

@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "new",
     description =
-        "Where do I begin? Prints a scene file to fill in: suction, jaws, centric, soft or"
+        "Where do I begin? Prints a scene file to fill in: suction, jaws, centric, soft, magnet, patches or"
             + " recording.",
     footer = {"", "Example: holdpath new suction --out my-job.json"})
 final class NewCommand implements Callable<Integer> {
@@ -25,7 +25,7 @@ final class NewCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "KIND",
-      description = "suction, jaws, centric, soft or recording.")
+      description = "suction, jaws, centric, soft, magnet, patches or recording.")
   private String kind = "";
 
   @Option(

@@ -34,13 +34,19 @@ public sealed interface PartShape {
   /** Whether neither a flat face nor the round of the shape faces a unit direction. */
   boolean aslantTo(Vec3 direction);
 
-  /** Distance from its middle to the outermost plane square to a unit direction, m. */
-  double reach(Vec3 direction);
-
   /** Distance from its middle to the wall of its hole along a unit direction, m, if it has one. */
   default OptionalDouble hole(Vec3 direction) {
     return OptionalDouble.empty();
   }
+
+  /**
+   * How far the shape reaches from its middle along a direction: a face that touches it from there
+   * lies at this distance.
+   *
+   * @param direction unit vector
+   * @return m
+   */
+  double reach(Vec3 direction);
 
   /**
    * How far a point lies outside the outline that is seen along a direction.

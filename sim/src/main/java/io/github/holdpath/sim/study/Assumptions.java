@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.study;
 
 import io.github.holdpath.dynamics.contact.PatchStiffness;
+import io.github.holdpath.dynamics.grip.MagnetGrip;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.ArrayList;
@@ -28,6 +29,16 @@ final class Assumptions {
     list.add(
         "Pull and force stand at their nominal value while the part is held: wait until they do"
             + " before lifting.");
+    if (scene.grip() instanceof MagnetGrip magnet) {
+      list.add(
+          "One sheet hangs on the magnets: see to it that they take no second one, which may drop"
+              + " on the way.");
+      if (!magnet.type().keepsWithoutPower()) {
+        list.add(
+            "An electromagnet lets go when its power fails: keep people away from below, or secure"
+                + " the part or the power.");
+      }
+    }
     if (scene.grip().patches().stream()
         .allMatch(
             p -> Double.isInfinite(p.maxPressure()) && Double.isInfinite(p.maxPeakPressure()))) {

@@ -1,6 +1,9 @@
 package io.github.holdpath.sim.study;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.grip.Cup;
+import io.github.holdpath.dynamics.grip.PatchGrip;
+import io.github.holdpath.dynamics.grip.SuctionGrip;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -37,6 +40,7 @@ final class Plausibility {
     Plausibility p = new Plausibility(scene);
     scene.part().shape().ifPresent(p::checkAgainst);
     MassLook.warning(scene.part()).ifPresent(p.warnings::add);
+    p.checkCells();
     p.checkLines();
     p.checkReturn(motion);
     return p.warnings;
@@ -68,6 +72,16 @@ final class Plausibility {
     }
   }
 
+  private void checkCells() {
+    if (scene.grip() instanceof SuctionGrip suction && suction.idleCells() > 0) {
+      int all = suction.idleCells() + suction.cups().size();
+      warn(
+          "%d of %d cells of the pad lie off the part or across its edge and count as not pulling;"
+              + " make sure that they close, or the vacuum will be less than stated.",
+          suction.idleCells(), all);
+    }
+  }
+
   private void checkPatch(ContactPatch patch, PartShape shape, Vec3 centre) {
     Vec3 normal = patch.pose().rotation().rotate(new Vec3(0, 0, 1));
     if (shape.aslantTo(normal)) {
@@ -85,6 +99,12 @@ final class Plausibility {
       warn(
           "%s reaches %.1f mm off the part; move it, take a smaller one or switch it off.",
           sentence(patch.name()), 1000 * out);
+    }
+    if (!patch.shape().sealed() && patch.pull() > 0 && !shape.flatAlong(normal)) {
+      warn(
+          "%s lies flat on the curved side of a %s, where a gap opens beside the line of contact and"
+              + " takes most of the pull; shape the face to the part, or measure the pull there.",
+          sentence(patch.name()), shape.label());
     }
     if (patch.shape().sealed() && !shape.flatAlong(normal)) {
       warn(
@@ -110,7 +130,8 @@ final class Plausibility {
   }
 
   /** Points on the edge of a patch, grip frame. */
-  private static List<Vec3> outline(ContactPatch patch) {
+  private List<Vec3> outline(ContactPatch patch) {
+    Vec3 straight = straight(patch);
     // The edge about x is half the extent along y, and the other way round.
     double x = patch.shape().edgeY();
     double y = Double.isInfinite(patch.shape().edgeX()) ? 0 : patch.shape().edgeX();
@@ -118,7 +139,16 @@ final class Plausibility {
     if (patch.shape().round()) {
       for (int i = 0; i < OUTLINE_POINTS; i++) {
         double angle = 2 * Math.PI * i / OUTLINE_POINTS;
-        points.add(patch.pose().apply(new Vec3(x * Math.cos(angle), y * Math.sin(angle), 0)));
+        double c = Math.cos(angle);
+        double s = Math.sin(angle);
+        points.add(
+            patch
+                .pose()
+                .apply(
+                    new Vec3(
+                        x * c + Math.signum(c) * straight.x(),
+                        y * s + Math.signum(s) * straight.y(),
+                        0)));
       }
       return points;
     }
@@ -126,6 +156,21 @@ final class Plausibility {
       points.add(patch.pose().apply(new Vec3((i & 1) == 0 ? x : -x, (i & 2) == 0 ? y : -y, 0)));
     }
     return points;
+  }
+
+  /**
+   * Half of the straight sides of an oval cup along x and y, which is judged by the circle in it.
+   */
+  private Vec3 straight(ContactPatch patch) {
+    if (scene.grip() instanceof SuctionGrip suction) {
+      for (Cup cup : suction.cups()) {
+        if (cup.name().equals(patch.name())) {
+          double r = cup.diameter();
+          return new Vec3((cup.length() - r) / 2, (cup.width() - r) / 2, 0);
+        }
+      }
+    }
+    return Vec3.ZERO;
   }
 
   private void checkThin(PartShape shape) {
@@ -161,7 +206,12 @@ final class Plausibility {
   }
 
   private void checkLines() {
-    if (patches.stream().anyMatch(p -> p.shape().label().equals("line"))) {
+    if (patches.stream().noneMatch(p -> p.shape().label().equals("line"))) {
+      return;
+    }
+    if (scene.grip() instanceof PatchGrip) {
+      warn("The pressure of a line of contact is not checked; give a rectangle where it matters.");
+    } else {
       warn(
           "A round part in flat or vee pads is judged by its line of contact, whose pressure is not"
               + " checked;"

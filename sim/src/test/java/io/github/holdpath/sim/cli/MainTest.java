@@ -288,7 +288,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "centric", "soft"})
+  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "magnet", "patches"})
   void newSceneCanBeChecked(String kind) throws IOException {
     Run printed = run("new", kind);
     assertEquals(0, printed.status());
@@ -307,7 +307,7 @@ class MainTest {
     assertRefused("exists and is kept", "new", "suction", "--out", in("new.json"));
     assertEquals("mine", text("new.json"));
     assertRefused(
-        "give one of suction, jaws, centric, soft, recording",
+        "give one of suction, jaws, centric, soft, magnet, patches, recording",
         "new",
         "tentacles",
         "--out",

@@ -3,22 +3,30 @@ package io.github.holdpath.sim.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
 import io.github.holdpath.dynamics.grip.CentricGrip;
 import io.github.holdpath.dynamics.grip.Cup;
 import io.github.holdpath.dynamics.grip.GripModel;
 import io.github.holdpath.dynamics.grip.JawGrip;
+import io.github.holdpath.dynamics.grip.Ledge;
+import io.github.holdpath.dynamics.grip.MagnetFace;
+import io.github.holdpath.dynamics.grip.MagnetGrip;
+import io.github.holdpath.dynamics.grip.MagnetType;
 import io.github.holdpath.dynamics.grip.Mechanism;
+import io.github.holdpath.dynamics.grip.PatchGrip;
 import io.github.holdpath.dynamics.grip.SoftGrip;
 import io.github.holdpath.dynamics.grip.SuctionGrip;
 import io.github.holdpath.dynamics.grip.Vee;
+import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.Jobs;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -61,6 +69,85 @@ class PlausibilityTest {
     List<String> warnings = warnings(jaws, bar, Vec3.ZERO, Vec3.ZERO);
     assertEquals(2, warnings.size());
     assertTrue(warnings.get(0).startsWith("Pad +y reaches 5.0 mm off the part"), warnings.get(0));
+  }
+
+  @Test
+  void ovalCupIsSeenInItsWholeLength() {
+    Cup cup = new Cup("cup", new Vec3(0.1, 0, 0), 0.11, 0.03, 100, PatchStiffness.ALIKE);
+    GripModel grip = new SuctionGrip(List.of(cup), List.of(), 0.5, Jobs.NONE);
+    String warning = only(warnings(grip, BOX, BELOW, BELOW));
+    assertTrue(warning.startsWith("Cup reaches 5.0 mm off the part"), warning);
+    Cup across = new Cup("cup", new Vec3(0.1, 0, 0), 0.03, 0.11, 100, PatchStiffness.ALIKE);
+    GripModel turned = new SuctionGrip(List.of(across), List.of(), 0.5, Jobs.NONE);
+    assertEquals(List.of(), warnings(turned, BOX, BELOW, BELOW));
+  }
+
+  @Test
+  void cellsThatDoNotPullAreCounted() {
+    SuctionGrip two = (SuctionGrip) TWO_CUPS;
+    GripModel grip = new SuctionGrip(two.cups(), List.of(), 0.5, Jobs.NONE, 3);
+    String warning = only(warnings(grip, BOX, BELOW, BELOW));
+    assertTrue(warning.startsWith("3 of 5 cells of the pad lie off the part"), warning);
+  }
+
+  @Test
+  void magnetFacesAreLookedAtLikeCups() {
+    GripModel magnet = magnet(new PatchShape.Rectangle(0.08, 0.04), new Vec3(0.12, 0, 0));
+    String warning = only(warnings(magnet, BOX, BELOW, BELOW));
+    assertTrue(warning.startsWith("Face reaches 10.0 mm off the part"), warning);
+  }
+
+  @Test
+  void flatMagnetOnACurvedSideLosesItsPull() {
+    PartShape pipe = new PartShape.Cylinder(0.1, 0, 0.3, 0);
+    GripModel magnet = magnet(new PatchShape.Disc(0.02), Vec3.ZERO);
+    String warning = only(warnings(magnet, pipe, BELOW, BELOW));
+    assertTrue(warning.startsWith("Face lies flat on the curved side of a cylinder"), warning);
+  }
+
+  private static GripModel magnet(PatchShape shape, Vec3 at) {
+    MagnetFace face = new MagnetFace("face", at, shape, 240, PatchStiffness.ALIKE);
+    return new MagnetGrip(List.of(face), MagnetType.ELECTROMAGNET, List.of(), 0.15, Jobs.NONE);
+  }
+
+  @Test
+  void electromagnetIsToldToLetGo() {
+    Scene scene =
+        Jobs.scene(
+            Jobs.point(1, BELOW), magnet(new PatchShape.Disc(0.02), Vec3.ZERO), THERE_AND_BACK);
+    List<String> all = HoldStudy.run(scene, 2).assumptions();
+    assertEquals(1, count(all, "An electromagnet lets go when its power fails"));
+    assertEquals(1, count(all, "One sheet hangs on the magnets"));
+  }
+
+  /** Flanks of a V touch a bar of 40 mm at its radius, wherever they look from. */
+  @Test
+  void slantedPatchesTouchARoundBarAtItsRadius() {
+    PartShape bar = new PartShape.Cylinder(0.04, 0, 0.2, 0);
+    assertEquals(List.of(), warnings(flanks(0.02), bar, Vec3.ZERO, Vec3.ZERO));
+    List<String> away = warnings(flanks(0.023), bar, Vec3.ZERO, Vec3.ZERO);
+    assertEquals(2, away.size());
+    assertTrue(away.get(0).startsWith("Upper is 3.0 mm away from the part's face"), away.get(0));
+  }
+
+  private static GripModel flanks(double distance) {
+    List<ContactPatch> patches = new ArrayList<>();
+    for (double side : new double[] {1, -1}) {
+      Vec3 normal = new Vec3(0, side, -side).unit();
+      patches.add(
+          new ContactPatch(
+              side > 0 ? "upper" : "lower",
+              new Pose(normal.times(-distance), Ledge.facing(normal)),
+              new PatchShape.Rectangle(0.03, 0.01),
+              0.2,
+              100,
+              0,
+              PatchStiffness.ALIKE,
+              Jobs.NONE,
+              Jobs.NONE,
+              false));
+    }
+    return new PatchGrip(patches, List.of(), List.of());
   }
 
   @Test

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** What a field may hold: reads it, says what would be right, and writes itself as JSON Schema. */
 public sealed interface FieldType
     permits QuantityType,
+        ExtentType,
         NumberType,
         NumberListType,
         TextType,

@@ -126,6 +126,11 @@ public final class Values {
     return node.get(name).isPresent();
   }
 
+  /** Whether the file has the field, but with a fault that was noted. */
+  public boolean isFaulty(String name) {
+    return isThere(name) && !values.containsKey(name);
+  }
+
   /** Place of the field's value, or where it would stand. */
   public JsonNode.Place place(String name) {
     return node.get(name).map(JsonNode::place).orElseGet(() -> node.place().child(name));

@@ -41,4 +41,15 @@ public record GripContext(
         && part.filter(p -> Stream.of("box", "cylinder", "tube", "sphere").anyMatch(p::isThere))
             .isPresent();
   }
+
+  /** Notes a fault where the part names a peak pressure, which jaws' pads alone are judged by. */
+  void peakIsForJaws(String others) {
+    part.flatMap(p -> p.group("damage"))
+        .filter(d -> d.isThere("maxPeakPressure"))
+        .ifPresent(
+            d ->
+                faults.add(
+                    d.place("maxPeakPressure"),
+                    "belongs to the pads of jaws, not to " + others + "; write maxPressure"));
+  }
 }

@@ -4,6 +4,7 @@ import static io.github.holdpath.sim.scene.field.FieldSpec.optional;
 import static io.github.holdpath.sim.scene.field.FieldSpec.required;
 
 import io.github.holdpath.dynamics.grip.Mechanism;
+import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.sim.scene.field.ChoiceType;
 import io.github.holdpath.sim.scene.field.DirectionType;
 import io.github.holdpath.sim.scene.field.EitherType;
@@ -106,7 +107,7 @@ final class GripFields {
   static final FieldSpec LEDGES =
       optional(
           "ledges",
-          new ListType(new ObjectType(LEDGE), 1, MOST_PATCHES),
+          new ListType(new ObjectType(LEDGE), 1, HoldModel.MOST_LEDGES),
           "form fit besides the friction",
           "");
 

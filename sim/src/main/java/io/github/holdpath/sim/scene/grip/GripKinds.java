@@ -16,7 +16,11 @@ public enum GripKinds {
   /** Three or more jaws on a circle that hold by force. */
   CENTRIC(CentricSpec.SPEC, CentricBuilder::build, true),
   /** Compliant fingers on a circle. */
-  SOFT(SoftSpec.SPEC, SoftBuilder::build, true);
+  SOFT(SoftSpec.SPEC, SoftBuilder::build, true),
+  /** Magnets that hold ferromagnetic parts. */
+  MAGNET(MagnetSpec.SPEC, MagnetBuilder::build),
+  /** Contact patches written out one by one. */
+  PATCHES(PatchesSpec.SPEC, PatchesBuilder::build);
 
   private final ObjectSpec spec;
   private final Builder builder;

@@ -21,6 +21,7 @@ import io.github.holdpath.sim.scene.field.KindType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
 import io.github.holdpath.sim.scene.field.QuantityType;
+import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
 import java.util.List;
 

@@ -36,51 +36,87 @@ final class SuctionBuilder {
     int before = faults.count();
     OptionalDouble friction = FrictionInput.read(grip, context);
     OptionalDouble vacuum = grip.group("supply").map(this::vacuum).orElse(OptionalDouble.empty());
-    peakIsForJaws();
+    context.peakIsForJaws("cups");
     Optional<Values> cups = grip.group("cups");
     if (cups.isEmpty()) {
       return Optional.empty();
     }
     PatchStiffness stiffness = LedgeBuilder.stiffness(cups.get(), context.notes());
-    List<CupLayout.Spot> spots = CupLayout.spots(cups.get(), faults);
+    Optional<PadLayout> pad =
+        cups.get().group("pad").map(p -> new PadLayout(cups.get(), p, context));
+    PatchLayout layout = new PatchLayout(cups.get(), pad.isPresent() ? "cell" : "cup", faults);
+    List<PatchLayout.Spot> spots = pad.map(PadLayout::spots).orElseGet(layout::spots);
+    bellowsGiveBothWays(cups.get());
+    List<SpotSize> sizes =
+        SpotSize.of(
+            spots,
+            "is missing: effective diameter of each lip, or size of each oval one, here or for all"
+                + " cups; for example \"50 mm\"",
+            faults);
     boolean good = pullIsWhole(cups.get(), spots);
     List<Ledge> ledges =
         LedgeBuilder.build(
             grip,
             cups.get(),
             stiffness,
-            spots.stream().map(CupLayout.Spot::name).toList(),
+            spots.stream().map(PatchLayout.Spot::name).toList(),
             context);
     if (!good
         || spots.isEmpty()
+        || sizes.isEmpty()
         || faults.count() > before
         || friction.isEmpty()
         || vacuum.isEmpty()) {
       return Optional.empty();
     }
+    List<PatchLayout.Spot> on = layout.switchedOn(spots);
+    List<Outline> outlines = new ArrayList<>();
     List<Cup> built = new ArrayList<>();
-    for (CupLayout.Spot spot : CupLayout.switchedOn(cups.get(), spots, faults)) {
-      double pull = pull(cups.get(), spot, vacuum.getAsDouble());
-      built.add(new Cup(spot.name(), spot.at(), spot.diameter(), pull, stiffness));
+    for (int i = 0; i < spots.size(); i++) {
+      PatchLayout.Spot spot = spots.get(i);
+      SpotSize size = sizes.get(i);
+      outlines.add(Outline.oval(spot.name(), spot.at(), size.a(), size.b()));
+      if (on.contains(spot)) {
+        double pull = pull(cups.get(), spot, size, vacuum.getAsDouble());
+        built.add(new Cup(spot.name(), spot.at(), size.a(), size.b(), pull, stiffness));
+      }
     }
-    return built.isEmpty()
+    Outline.refuseOverlaps(outlines, cups.get().place(), faults);
+    return faults.count() > before
         ? Optional.empty()
         : Optional.of(
-            new SuctionGrip(built, ledges, friction.getAsDouble(), context.damage("maxPressure")));
+            new SuctionGrip(
+                built,
+                ledges,
+                friction.getAsDouble(),
+                context.damage("maxPressure"),
+                pad.map(PadLayout::idle).orElse(0)));
   }
 
-  private double pull(Values cups, CupLayout.Spot spot, double vacuum) {
-    OptionalDouble sheet = spot.pull().isPresent() ? spot.pull() : cups.number("pull");
+  /** Two thirds of the normal stiffness stand for a solid lip, not for folds. */
+  private void bellowsGiveBothWays(Values cups) {
+    boolean shear = cups.group("stiffness").filter(given -> given.isThere("shear")).isPresent();
+    if (cups.text("form").equals(Optional.of(SuctionSpec.BELLOWS)) && !shear) {
+      faults.add(
+          cups.place("stiffness"),
+          "needs normal and shear, as bellows give sideways far more than flat cups; measure both,"
+              + " for example { \"normal\": \"3 N/mm\", \"shear\": \"0.8 N/mm\" }");
+    }
+  }
+
+  private double pull(Values cups, PatchLayout.Spot spot, SpotSize size, double vacuum) {
+    OptionalDouble sheet = spot.holder("pull").number("pull");
     OptionalDouble at = cups.number("pullAt");
     if (sheet.isPresent() && at.isPresent()) {
       double safety = grip.number("includesSafety").orElse(1);
       return sheet.getAsDouble() * safety * vacuum / at.getAsDouble();
     }
-    return Cup.pull(vacuum, spot.diameter(), cups.number("areaRatio").orElse(1));
+    // The ellipse in the two sides is the least area that an oval lip can have.
+    return Cup.pull(vacuum, Math.sqrt(size.a() * size.b()), cups.number("areaRatio").orElse(1));
   }
 
   /** Whether what belongs to a data sheet's pull is all there, or not there at all. */
-  private boolean pullIsWhole(Values cups, List<CupLayout.Spot> spots) {
+  private boolean pullIsWhole(Values cups, List<PatchLayout.Spot> spots) {
     int before = faults.count();
     boolean sheet =
         cups.isThere("pull") || cups.groups("list").stream().anyMatch(c -> c.isThere("pull"));
@@ -110,7 +146,7 @@ final class SuctionBuilder {
     return faults.count() == before;
   }
 
-  private void notePull(Values cups, List<CupLayout.Spot> spots) {
+  private void notePull(Values cups, List<PatchLayout.Spot> spots) {
     double safety = grip.number("includesSafety").orElse(1);
     if (cups.number("pull").isPresent()) {
       SafetyNote.add(context.notes(), cups, "pull", safety);
@@ -119,18 +155,6 @@ final class SuctionBuilder {
         .filter(c -> c.number("pull").isPresent())
         .limit(spots.size())
         .forEach(c -> SafetyNote.add(context.notes(), c, "pull", safety));
-  }
-
-  private void peakIsForJaws() {
-    context
-        .part()
-        .flatMap(p -> p.group("damage"))
-        .filter(d -> d.isThere("maxPeakPressure"))
-        .ifPresent(
-            d ->
-                faults.add(
-                    d.place("maxPeakPressure"),
-                    "belongs to the pads of jaws, not to cups; write maxPressure"));
   }
 
   private OptionalDouble vacuum(Values supply) {

@@ -13,8 +13,9 @@ import static io.github.holdpath.sim.scene.grip.GripFields.SIZE;
 import static io.github.holdpath.sim.scene.grip.GripFields.STIFFNESS_FIELD;
 
 import io.github.holdpath.dynamics.supply.Atmosphere;
+import io.github.holdpath.sim.scene.field.ChoiceType;
+import io.github.holdpath.sim.scene.field.ExtentType;
 import io.github.holdpath.sim.scene.field.KindType;
-import io.github.holdpath.sim.scene.field.ListType;
 import io.github.holdpath.sim.scene.field.NumberListType;
 import io.github.holdpath.sim.scene.field.NumberType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
@@ -23,55 +24,84 @@ import io.github.holdpath.sim.scene.field.QuantityType;
 import io.github.holdpath.sim.scene.field.TextType;
 import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
+import java.util.List;
 
 /** Fields of suction grips. */
 final class SuctionSpec {
-  private static final ObjectSpec RING =
+  static final String RECTANGULAR = "rectangular";
+  static final String ROUND = "round";
+  static final String OVAL = "oval";
+  static final String BELLOWS = "bellows";
+
+  private static final ObjectSpec PAD =
       ObjectSpec.of(
-          "ring of cups",
-          "cups on a circle, the first on +x",
-          required(
-              "count", new NumberType(Bounds.between(1, MOST_PATCHES), true), "how many cups", "6"),
-          required("diameter", SIZE, "diameter of the circle on which they lie", "\"200 mm\""));
+              "area pad",
+              "a plate with many small cells, centred on the grip",
+              required(
+                  "shape",
+                  new ChoiceType(List.of(RECTANGULAR, ROUND, OVAL)),
+                  "outline of the pad",
+                  "\"rectangular\""),
+              required(
+                  "size",
+                  new ExtentType(Bounds.positive(100)),
+                  "its sides along x and y, or the diameter of a round one",
+                  "\"600 400 mm\""),
+              optional(
+                  "cells",
+                  new NumberListType(2, true, Bounds.between(1, MOST_PATCHES)),
+                  "how many cells lie along x and along y, evenly spread over the pad",
+                  "[20, 14]"),
+              optional(
+                  "spacing",
+                  LayoutFields.SIDES,
+                  "distance between the cells along x and along y, in place of their number",
+                  "\"30 28 mm\""))
+          .exactlyOne("cells", "spacing");
 
   private static final ObjectSpec CUP =
       ObjectSpec.of(
           "cup",
           "one suction cup",
           optional("name", new TextType(), "what the cup is called", "\"front left\""),
-          required(
-              "at",
-              QuantityType.list(Dimension.LENGTH, 2, Bounds.within(1000)),
-              "x and y of its lip's middle in the grip frame",
-              "\"110 60 mm\""),
+          LayoutFields.PLACE,
           optional("diameter", SIZE, "the lip's effective diameter, where it differs", "\"50 mm\""),
+          optional(
+              "size",
+              LayoutFields.SIDES,
+              "effective length and width of an oval lip along x and y, where they differ",
+              "\"80 30 mm\""),
           optional("pull", FORCE, "its pull at pullAt, where it differs", "\"70 N\""));
 
   private static final ObjectSpec CUPS =
       ObjectSpec.of(
               "cups",
               "the suction cups, their lips in the plane z = 0 of the grip frame",
+              LayoutFields.GRID,
+              LayoutFields.ring("cups"),
+              LayoutFields.list("cup", CUP),
               optional(
-                  "grid",
-                  new NumberListType(2, true, Bounds.between(1, 20)),
-                  "rows along x and along y, centred on the grip",
-                  "[2, 3]"),
+                  "pad",
+                  new ObjectType(PAD),
+                  "an area pad whose cells are the cups",
+                  "{ \"shape\": \"rectangular\", \"size\": \"600 400 mm\", \"cells\": [20, 14] }"),
+              LayoutFields.SPACING,
               optional(
-                  "ring",
-                  new ObjectType(RING),
-                  "cups on a circle",
-                  "{ \"count\": 6, \"diameter\": \"200 mm\" }"),
+                  "form",
+                  new ChoiceType(List.of("flat", BELLOWS)),
+                  "flat or bellows; bellows give sideways more than flat cups, so that both"
+                      + " stiffnesses must be told",
+                  "\"flat\""),
               optional(
-                  "list",
-                  new ListType(new ObjectType(CUP), 1, MOST_PATCHES),
-                  "each cup by itself",
-                  "[ { \"at\": \"110 60 mm\" } ]"),
+                  "diameter",
+                  SIZE,
+                  "effective diameter of each lip, or of each cell of a pad",
+                  "\"50 mm\""),
               optional(
-                  "spacing",
-                  QuantityType.list(Dimension.LENGTH, 2, Bounds.positive(100)),
-                  "distance between the rows of a grid along x and along y",
-                  "\"220 120 mm\""),
-              optional("diameter", SIZE, "effective diameter of each lip", "\"50 mm\""),
+                  "size",
+                  LayoutFields.SIDES,
+                  "effective length and width of each oval lip along x and y, in place of diameter",
+                  "\"80 30 mm\""),
               optional(
                   "areaRatio",
                   NumberType.of(Bounds.between(0.01, 1)),
@@ -87,13 +117,9 @@ final class SuctionSpec {
                   PRESSURE,
                   "the vacuum for which the data sheet states the pull",
                   "\"60 kPa\""),
-              optional(
-                  "off",
-                  new ListType(new TextType(), 1, MOST_PATCHES),
-                  "names of cups that are switched off",
-                  "[\"cup 1,1\"]"),
+              LayoutFields.off("cup"),
               STIFFNESS_FIELD)
-          .exactlyOne("grid", "ring", "list");
+          .exactlyOne("grid", "ring", "list", "pad");
 
   private static final ObjectSpec SUPPLY =
       ObjectSpec.of(

@@ -10,7 +10,7 @@ import java.util.Locale;
 /** Scene files to begin with: complete, readable as they are, with a note in every object. */
 public final class SceneTemplates {
   private static final List<String> KINDS =
-      List.of("suction", "jaws", "centric", "soft", "recording");
+      List.of("suction", "jaws", "centric", "soft", "magnet", "patches", "recording");
   private static final double STEP = 0.01;
   private static final double DURATION = 2;
 

@@ -85,7 +85,7 @@ class SceneFuzzTest {
               friction,
               nx,
               ny,
-              drawn(random, 1, 300),
+              drawn(random, 20, 300),
               vacuum,
               drawn(random, -360, 360),
               height,

@@ -44,13 +44,22 @@ class SceneSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction.json", "jaws.json", "centric.json", "soft.json", "vee.json"})
+  @ValueSource(
+      strings = {
+        "suction.json",
+        "jaws.json",
+        "centric.json",
+        "soft.json",
+        "vee.json",
+        "magnet.json",
+        "patches.json"
+      })
   void acceptsGoodScenes(String name) {
     assertEquals(List.of(), errors(SceneFiles.text(SceneFiles.GOOD.resolve(name))));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "magnet", "patches", "recording"})
   void acceptsTemplates(String kind) {
     assertEquals(List.of(), errors(SceneTemplates.text(kind)));
   }

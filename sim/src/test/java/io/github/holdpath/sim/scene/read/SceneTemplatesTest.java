@@ -19,7 +19,7 @@ class SceneTemplatesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "magnet", "patches", "recording"})
   void canBeReadAsTheyAre(String kind) {
     assertTrue(SceneTemplates.kinds().contains(kind));
     SceneFiles.write(folder.resolve("motion.csv"), SceneTemplates.recordingTable());
@@ -30,7 +30,7 @@ class SceneTemplatesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "recording"})
+  @ValueSource(strings = {"suction", "jaws", "centric", "soft", "magnet", "patches", "recording"})
   void explainEveryObject(String kind) throws SceneException {
     assertNotes(JsonTree.parse(kind, SceneTemplates.text(kind), ""));
   }
@@ -50,6 +50,7 @@ class SceneTemplatesTest {
         assertThrows(IllegalArgumentException.class, () -> SceneTemplates.text("tentacles"))
             .getMessage();
     assertEquals(
-        "kind must be one of suction, jaws, centric, soft, recording, but was tentacles", message);
+        "kind must be one of suction, jaws, centric, soft, magnet, patches, recording, but was tentacles",
+        message);
   }
 }
