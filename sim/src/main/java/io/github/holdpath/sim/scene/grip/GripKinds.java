@@ -18,7 +18,7 @@ public enum GripKinds {
   private final Builder builder;
 
   GripKinds(ObjectSpec spec, Builder builder) {
-    this.spec = spec;
+    this.spec = spec.with(GripFields.DAMPING, GripFields.SETTLE);
     this.builder = builder;
   }
 
