@@ -148,4 +148,25 @@ public final class GripModes {
     SwingMode m = modes.get(mode);
     return m.shift().plus(m.turn().cross(point));
   }
+
+  /**
+   * Where a point of the part comes to rest under a load, from where it is without load.
+   *
+   * @param load required wrench, six numbers, read
+   * @param at index of its first number
+   * @param step distance between its numbers
+   * @param point in the grip frame
+   * @return m, grip frame
+   */
+  public Vec3 restAt(double[] load, int at, int step, Vec3 point) {
+    Vec3 sum = Vec3.ZERO;
+    for (int m = 0; m < 6; m++) {
+      double modal = 0;
+      for (int i = 0; i < 6; i++) {
+        modal += shapes[6 * m + i] * load[at + step * i];
+      }
+      sum = sum.minus(shiftAt(m, point).times(modal));
+    }
+    return sum;
+  }
 }
