@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.compliance.GripStiffness;
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.grip.GripSprings;
 import io.github.holdpath.dynamics.load.LoadModel;
+import io.github.holdpath.dynamics.load.RequiredWrench;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -105,7 +106,9 @@ public final class GiveStudy {
       if (held.from(piece) < held.to(piece)) {
         double[] state = new double[MotionState.SIZE];
         piece.state(held.from(piece), state);
-        double[] load = loads.required(MotionState.of(state)).total().toArray();
+        RequiredWrench required = loads.required(MotionState.of(state));
+        // A tool that stands has not begun its first ramp: the part hangs under gravity alone.
+        double[] load = (stands(state) ? required.gravity() : required.total()).toArray();
         int ledges = hold.pushingLedges(load, 0, hold.workspace());
         return Optional.of(new Start(held, loads, load, ledges, stiffness(scene, hold, ledges)));
       }
@@ -171,6 +174,10 @@ public final class GiveStudy {
 
   private boolean standsAt(MotionPiece piece, double time) {
     piece.state(time, state);
+    return stands(state);
+  }
+
+  private static boolean stands(double[] state) {
     double sum = 0;
     for (int k = 0; k < 3; k++) {
       sum += Math.abs(state[MotionState.VELOCITY + k]);

@@ -15,6 +15,7 @@ import io.github.holdpath.dynamics.inertia.Inertia;
 import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.DrawnJobs;
 import io.github.holdpath.sim.Jobs;
 import io.github.holdpath.sim.motion.MoveLimits;
 import io.github.holdpath.sim.motion.Route;
@@ -93,14 +94,13 @@ class GiveStudyTest {
     double still = 15 / (omega * omega);
     // Two ramps of 0.1 s and a cruise, long enough for the swing of 22 Hz to fade to a tenth.
     assertEquals(overshoot * still, r.largestSwing(), 0.1 * still);
-    assertEquals(1, Math.max(1, overshoot * still * (1 - MISSED) / r.largestSwing()), 1e-15, r.largestSwingTime() + " " + r.modes());
+    assertTrue(r.largestSwing() >= overshoot * still * (1 - MISSED));
     assertEquals(overshoot, r.dynamicFactors().get(0).orElseThrow(), 0.1);
     // The lift of gravity does not change; moments of a centre in the plane of the cups are none.
     assertEquals(1, r.dynamicFactors().get(2).orElseThrow(), 1e-9);
     assertEquals(OptionalDouble.empty(), r.dynamicFactors().get(1));
     assertTrue(
-        r.modes().stream()
-            .anyMatch(m -> Math.abs(m.frequency() - omega / (2 * Math.PI)) < 1e-3));
+        r.modes().stream().anyMatch(m -> Math.abs(m.frequency() - omega / (2 * Math.PI)) < 1e-3));
   }
 
   @Test
@@ -120,10 +120,8 @@ class GiveStudyTest {
   void settlingIsTheSameHoweverLongTheToolRests() {
     MassProperties box =
         new MassProperties(1.2, new Vec3(0, 0, 0.05), new Inertia(0.02, 0.02, 0.02, 0, 0, 0));
-    Scene brief =
-        swinging(cups(3000), box, along(0.6, 0.02, LawKind.TRAPEZOID), 0.05);
-    Scene patient =
-        swinging(cups(3000), box, along(0.6, 3, LawKind.TRAPEZOID), 0.05);
+    Scene brief = swinging(cups(3000), box, along(0.6, 0.02, LawKind.TRAPEZOID), 0.05);
+    Scene patient = swinging(cups(3000), box, along(0.6, 3, LawKind.TRAPEZOID), 0.05);
     GiveResult a = run(brief).orElseThrow();
     GiveResult b = run(patient).orElseThrow();
     GiveResult.Stop one = a.stops().get(0);
@@ -198,7 +196,7 @@ class GiveStudyTest {
 
   @Test
   void turningMovesAreFittedToTheirTolerance() {
-    var drawn = new io.github.holdpath.sim.DrawnJobs(7);
+    DrawnJobs drawn = new DrawnJobs(7);
     int judged = 0;
     for (int i = 0; i < 20; i++) {
       Scene s = drawn.next(i);
@@ -220,22 +218,32 @@ class GiveStudyTest {
         + " {\"grip\": \"release\", \"wait\": \"0.1 s\"}]";
   }
 
+  /**
+   * The cross move by itself. A hand estimate with 1.85 times the inertia gives 1.3 and, from the
+   * swing of the brake alone, {@code ln(1.88/0.05)/(0.05 x 89)} = 0.81 s to settle. The leftover of
+   * the start and the yaw of the centre that lies aside come on top of both. A ramp as long as one
+   * period, 0.07 s, takes nearly all of it away.
+   */
   @Test
-  void tellTheBoard() {
-    for (String law : List.of("trapezoid", "s-curve")) {
-      Scene alone = BoardScene.of(folder, law, Map.of("route", across()));
-      GiveResult r = run(alone).orElseThrow();
-      System.err.println(
-          law
-              + " rigid "
-              + HoldStudy.run(alone, 2).factor()
-              + " give "
-              + r.factor()
-              + r.stops()
-              + r.largestSwing()
-              + " "
-              + r.dynamicFactors()
-              + r.worst().time());
-    }
+  void aBoardOnSoftCupsSlipsUnderATrapezoidAndNotUnderAnSCurve() {
+    Scene rough = BoardScene.of(folder, "trapezoid", Map.of("route", across()));
+    Scene smooth = BoardScene.of(folder, "s-curve", Map.of("route", across()));
+    assertEquals(2.15, HoldStudy.run(rough, 2).factor(), 5e-3);
+    GiveResult r = run(rough).orElseThrow();
+    GiveResult s = run(smooth).orElseThrow();
+    assertTrue(r.factor() > 1.05 && r.factor() < 1.3, "" + r.factor());
+    assertTrue(s.factor() > 2.0 && s.factor() < 2.1, "" + s.factor());
+    assertEquals(0.95, r.stops().get(0).settling().orElseThrow(), 0.05);
+    assertEquals(0.25, s.stops().get(0).settling().orElseThrow(), 0.06);
+    assertFalse(r.stops().get(0).settles());
+    assertEquals(r.stops().get(0).swing(), r.swingAtRelease());
+  }
+
+  /** The whole route, where each move begins with what the one before left. */
+  @Test
+  void leftoverSwingOfEarlierMovesAdds() {
+    Scene alone = BoardScene.of(folder, "trapezoid", Map.of("route", across()));
+    Scene whole = BoardScene.of(folder, "trapezoid", Map.of());
+    assertTrue(run(whole).orElseThrow().factor() < run(alone).orElseThrow().factor());
   }
 }
