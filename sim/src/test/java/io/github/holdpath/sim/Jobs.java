@@ -77,7 +77,8 @@ public final class Jobs {
         s.tool(),
         s.limits(),
         motion,
-        s.inputs());
+        s.inputs(),
+        s.give());
   }
 
   /** The scene with a tool. */
@@ -91,7 +92,8 @@ public final class Jobs {
         Optional.of(tool),
         s.limits(),
         s.motion(),
-        s.inputs());
+        s.inputs(),
+        s.give());
   }
 
   /** The scene with notes on its inputs. */
@@ -105,7 +107,8 @@ public final class Jobs {
         s.tool(),
         s.limits(),
         s.motion(),
-        inputs);
+        inputs,
+        s.give());
   }
 
   /** A mass without inertia, its centre at a place in the grip frame. */

@@ -1,6 +1,7 @@
 package io.github.holdpath.dynamics.grip;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
+import io.github.holdpath.dynamics.contact.PatchStiffness;
 import java.util.List;
 
 /**
@@ -17,6 +18,15 @@ public sealed interface GripModel
 
   /** Drives that act on the patches; empty where nothing moves. */
   List<Drive> drives();
+
+  /**
+   * Whether the stiffness of its cups, pads or faces is known in N/m. Where it is not, all count as
+   * alike: that settles the shares, but not how the part swings.
+   */
+  default boolean stiffnessKnown() {
+    return patches().stream()
+        .noneMatch(p -> !p.ledge() && p.stiffness().equals(PatchStiffness.ALIKE));
+  }
 
   /**
    * Closures of self-locking fingers: each keeps its travel, so that the closing forces per

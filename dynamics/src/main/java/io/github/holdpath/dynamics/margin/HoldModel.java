@@ -220,18 +220,23 @@ public final class HoldModel {
    * Which ledges push under a load: none at first, then while any is wrong the first wrong one
    * changes, which always ends.
    *
-   * @return bit j set if ledge j pushes
+   * @param w array with the load, read
+   * @param at index of its first number
+   * @param ws workspace
+   * @return bit j set if ledge j, in the order of the patches, pushes
    * @see "Murty: Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11,
    *     1974"
    */
-  int pushingLedges(double[] w, int at, Workspace ws) {
+  public int pushingLedges(double[] w, int at, Workspace ws) {
     double size = 0;
     for (int k = 0; k < 6; k++) {
       size += w[at + k] * w[at + k];
     }
     double tolerance = PUSH_TOLERANCE * Math.sqrt(size);
     int mask = 0;
-    while (true) {
+    // It ends within one step for each set of ledges where every set carries all loads. Where one
+    // leaves a direction free it may go round, and no set is right.
+    for (int steps = 1 << ledges.length; steps > 0; steps--) {
       ShareMatrix m = ws.matrixFor(mask);
       int wrong = -1;
       for (int j = 0; j < ledges.length && wrong < 0; j++) {
@@ -246,6 +251,7 @@ public final class HoldModel {
       }
       mask ^= 1 << wrong;
     }
+    return mask;
   }
 
   static double push(ShareMatrix m, int ledge, double[] w, int at) {

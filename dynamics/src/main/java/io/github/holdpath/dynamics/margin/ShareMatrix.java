@@ -1,9 +1,8 @@
 package io.github.holdpath.dynamics.margin;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
-import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.grip.Drive;
-import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.grip.GripSprings;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -66,32 +65,24 @@ final class ShareMatrix {
    */
   static ShareMatrix of(List<ContactPatch> patches, List<Drive> drives, boolean[] standing) {
     int size = 6 + drives.size();
-    double length = lengthScale(patches);
-    DMatrixRMaj[] g = new DMatrixRMaj[patches.size()];
-    DMatrixRMaj stiffness = new DMatrixRMaj(size, size);
-    DMatrixRMaj kg = new DMatrixRMaj(6, size);
-    for (int i = 0; i < g.length; i++) {
-      g[i] = displacements(i, patches.get(i), drives, length);
-      if (!patches.get(i).ledge() || standing[i]) {
-        CommonOps_DDRM.mult(stiffnessMatrix(patches.get(i)), g[i], kg);
-        CommonOps_DDRM.multAddTransA(g[i], kg, stiffness);
-      }
-    }
+    double length = GripSprings.length(patches);
+    DMatrixRMaj stiffness = GripSprings.sum(patches, drives, standing, length);
     DMatrixRMaj inverse = new DMatrixRMaj(size, size);
     DMatrixRMaj rest = new DMatrixRMaj(size, size);
     boolean whole = pseudoInverse(stiffness, inverse, rest);
 
     // x = A^+ [force; moment/length; 0], so the first six columns do, the moment's scaled.
     DMatrixRMaj response = loadColumns(inverse, length);
-    double[] shares = new double[36 * g.length];
+    double[] shares = new double[36 * patches.size()];
     double[] pushes = new double[6 * (int) patches.stream().filter(ContactPatch::ledge).count()];
     DMatrixRMaj moved = new DMatrixRMaj(6, 6);
     DMatrixRMaj share = new DMatrixRMaj(6, 6);
     int ledge = 0;
-    for (int i = 0; i < g.length; i++) {
+    for (int i = 0; i < patches.size(); i++) {
       ContactPatch patch = patches.get(i);
-      CommonOps_DDRM.mult(g[i], response, moved);
-      CommonOps_DDRM.mult(stiffnessMatrix(patch), moved, share);
+      DMatrixRMaj g = GripSprings.displacements(i, patch, drives, length);
+      CommonOps_DDRM.mult(g, response, moved);
+      CommonOps_DDRM.mult(GripSprings.stiffness(patch), moved, share);
       if (patch.ledge()) {
         System.arraycopy(share.data, 12, pushes, 6 * ledge++, 6);
       }
@@ -106,41 +97,6 @@ final class ShareMatrix {
     double[] missing = whole ? new double[0] : loadColumns(rest, length).data.clone();
     double[] lost = whole ? new double[0] : lost(rest, length);
     return new ShareMatrix(shares, pushes, missing, lost, shifts, length);
-  }
-
-  /** (6 x 6+drives) displacement of the contact in patch axes per part twist and drive travel. */
-  private static DMatrixRMaj displacements(
-      int index, ContactPatch patch, List<Drive> drives, double length) {
-    double[] r = patch.pose().rotation().toMatrix();
-    Vec3 p = patch.pose().position();
-    DMatrixRMaj g = new DMatrixRMaj(6, 6 + drives.size());
-    for (int axis = 0; axis < 3; axis++) {
-      Vec3 e = new Vec3(r[axis], r[3 + axis], r[6 + axis]);
-      Vec3 pe = p.cross(e);
-      double[] row = {e.x(), e.y(), e.z(), pe.x(), pe.y(), pe.z()};
-      for (int k = 0; k < 3; k++) {
-        g.set(axis, k, row[k]);
-        g.set(axis, 3 + k, row[3 + k] / length);
-        g.set(3 + axis, 3 + k, row[k] / length);
-      }
-      for (int d = 0; d < drives.size(); d++) {
-        int at = drives.get(d).patches().indexOf(index);
-        if (at >= 0) {
-          g.set(axis, 6 + d, e.dot(drives.get(d).directions().get(at)));
-        }
-      }
-    }
-    return g;
-  }
-
-  private static DMatrixRMaj stiffnessMatrix(ContactPatch patch) {
-    double kn = patch.stiffness().normal();
-    if (patch.ledge()) {
-      return CommonOps_DDRM.diag(0, 0, kn, 0, 0, 0);
-    }
-    double ks = patch.stiffness().shear();
-    PatchShape s = patch.shape();
-    return CommonOps_DDRM.diag(ks, ks, kn, kn * s.tiltX(), kn * s.tiltY(), ks * s.torsion());
   }
 
   /** Writes A^+ and I - A A^+; returns whether A has full rank. */
@@ -201,15 +157,5 @@ final class ShareMatrix {
       }
     }
     return columns;
-  }
-
-  /** A length that makes moments and forces of one size: mean reach of the patches. */
-  private static double lengthScale(List<ContactPatch> patches) {
-    double sum = 0;
-    for (ContactPatch patch : patches) {
-      Vec3 p = patch.pose().position();
-      sum += p.dot(p) + patch.shape().torsion();
-    }
-    return Math.sqrt(sum / patches.size());
   }
 }

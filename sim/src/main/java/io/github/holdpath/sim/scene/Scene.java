@@ -9,6 +9,7 @@ import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One job: a part, a grip, a route and what must be shown. Everything in SI.
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param limits of the scene; infinite where none is given
  * @param motion route or recording
  * @param inputs values whose origin the result must name, in the order of the file
+ * @param give how the part swings on its grip; empty where the grip's stiffness is not known
  */
 public record Scene(
     String title,
@@ -32,13 +34,28 @@ public record Scene(
     Optional<Tool> tool,
     MoveLimits limits,
     MotionSource motion,
-    List<InputNote> inputs) {
+    List<InputNote> inputs,
+    Optional<Give> give) {
   /** The one version of the scene file's format that is known. */
   public static final String FORMAT = "holdpath-scene/1";
 
   /** Copies the list. */
   public Scene {
     inputs = List.copyOf(inputs);
+  }
+
+  /** A scene whose grip counts as rigid. */
+  public Scene(
+      String title,
+      Site site,
+      Part part,
+      GripModel grip,
+      double requiredSafety,
+      Optional<Tool> tool,
+      MoveLimits limits,
+      MotionSource motion,
+      List<InputNote> inputs) {
+    this(title, site, part, grip, requiredSafety, tool, limits, motion, inputs, Optional.empty());
   }
 
   /**
@@ -79,6 +96,28 @@ public record Scene(
    * @param flange designation of the mechanical interface, may be empty
    */
   public record Tool(MassProperties body, Pose flangeToGrip, String flange) {}
+
+  /**
+   * How the part swings on its grip.
+   *
+   * @param damping ratio of every mode, dimensionless, 0 to 0.9
+   * @param settle swing of the centre of mass within which the part counts as settled, m; empty
+   *     where nobody asks
+   */
+  public record Give(double damping, OptionalDouble settle) {
+    /** Damping ratio where none is stated: common practice, no source. */
+    public static final double USUAL_DAMPING = 0.05;
+
+    /** Refuses numbers out of range. */
+    public Give {
+      if (!(damping >= 0 && damping <= 0.9)) {
+        throw new IllegalArgumentException("damping must be from 0 to 0.9, but was " + damping);
+      }
+      if (settle.isPresent() && !(settle.getAsDouble() > 0)) {
+        throw new IllegalArgumentException("settle must be positive, but was " + settle);
+      }
+    }
+  }
 
   /**
    * A value whose origin matters to who reads the result.

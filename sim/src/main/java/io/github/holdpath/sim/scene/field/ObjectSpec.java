@@ -32,6 +32,13 @@ public record ObjectSpec(
     return new ObjectSpec(name, help, fields, groups);
   }
 
+  /** This kind with more fields behind its own. */
+  public ObjectSpec with(FieldSpec... more) {
+    List<FieldSpec> all = new ArrayList<>(fields);
+    all.addAll(List.of(more));
+    return new ObjectSpec(name, help, all, oneOf);
+  }
+
   /** The field of that name. */
   public Optional<FieldSpec> field(String wanted) {
     return fields.stream().filter(f -> f.name().equals(wanted)).findFirst();

@@ -111,6 +111,19 @@ final class GripFields {
           "form fit besides the friction",
           "");
 
+  static final FieldSpec DAMPING =
+      optional(
+          "damping",
+          NumberType.of(Bounds.between(0, 0.9)),
+          "damping ratio with which the part swings on its grip; 0.05 if left out; needs stiffness",
+          "0.05");
+  static final FieldSpec SETTLE =
+      optional(
+          "settle",
+          QuantityType.of(Dimension.LENGTH, Bounds.positive(1)),
+          "swing of the part's centre of mass within which it counts as settled; needs stiffness",
+          "\"0.1 mm\"");
+
   static final FieldSpec MECHANISM =
       required(
           "mechanism",

@@ -31,7 +31,7 @@ public enum GripKinds {
   }
 
   GripKinds(ObjectSpec spec, Builder builder, boolean between) {
-    this.spec = spec;
+    this.spec = spec.with(GripFields.DAMPING, GripFields.SETTLE);
     this.builder = builder;
     this.between = between;
   }

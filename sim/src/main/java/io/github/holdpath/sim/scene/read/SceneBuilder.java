@@ -8,6 +8,7 @@ import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.field.InputNotes;
 import io.github.holdpath.sim.scene.field.OriginsType;
 import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.grip.GiveInput;
 import io.github.holdpath.sim.scene.grip.GripContext;
 import io.github.holdpath.sim.scene.grip.GripKinds;
 import io.github.holdpath.sim.scene.json.Faults;
@@ -57,6 +58,8 @@ final class SceneBuilder {
     Optional<Scene.Part> part = builder.flatMap(b -> b.build(shape, site, between, notes));
     GripContext context = new GripContext(site, partFields, shape, faults, notes);
     Optional<? extends GripModel> grip = gripFields.flatMap(g -> GripKinds.build(g, context));
+    Optional<Scene.Give> give =
+        grip.flatMap(g -> GiveInput.read(gripFields.orElseThrow(), g, context));
     Optional<Scene.Tool> tool = values.group("tool").flatMap(t -> ToolBuilder.build(t, faults));
     Optional<? extends MotionSource> motion = motion(tool);
     List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
@@ -70,7 +73,8 @@ final class SceneBuilder {
         tool,
         LimitsBuilder.ofScene(values),
         motion.orElseThrow(),
-        inputs);
+        inputs,
+        give);
   }
 
   private Optional<? extends MotionSource> motion(Optional<Scene.Tool> tool) {
