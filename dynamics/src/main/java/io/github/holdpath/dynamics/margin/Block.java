@@ -93,10 +93,7 @@ final class Block {
     for (int k = 0; k < n; k++) {
       // Of the roots the normal force alone has a place in the balance.
       if (k == ConePatch.NORMAL || k >= roots) {
-        double v = of[k];
-        for (int r = 0; r < rank; r++) {
-          sums[r] += a[k * rank + r] * v;
-        }
+        Rows.add(sums, of[k], a, k * rank, rank);
       }
     }
   }
@@ -105,11 +102,7 @@ final class Block {
     if (k != ConePatch.NORMAL && k < roots) {
       return 0;
     }
-    double sum = 0;
-    for (int r = 0; r < rank; r++) {
-      sum += a[k * rank + r] * y[r];
-    }
-    return sum;
+    return Rows.dot(a, k * rank, y, rank);
   }
 
   double dualResidual() {
@@ -158,12 +151,7 @@ final class Block {
     Cholesky.factorise(hessian, roots);
     Cholesky.solveLowerRows(hessian, roots, solved, rank);
     for (int k = 0; k < roots; k++) {
-      for (int i = 0; i < rank; i++) {
-        double v = solved[k * rank + i];
-        for (int j = 0; j <= i; j++) {
-          schur[i * rank + j] += v * solved[k * rank + j];
-        }
-      }
+      Rows.addSquare(schur, 1, solved, k * rank, rank);
     }
   }
 
@@ -181,9 +169,7 @@ final class Block {
     }
     Cholesky.solveLower(hessian, roots, reduced);
     for (int k = 0; k < roots; k++) {
-      for (int r = 0; r < rank; r++) {
-        towards[r] += solved[k * rank + r] * reduced[k];
-      }
+      Rows.add(towards, reduced[k], solved, k * rank, rank);
     }
   }
 

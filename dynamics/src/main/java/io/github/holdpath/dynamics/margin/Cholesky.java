@@ -32,6 +32,10 @@ final class Cholesky {
 
   /** Solves {@code L L' x = v} in place. */
   static void solve(double[] l, int n, double[] v) {
+    if (n == 3) {
+      solveThree(l, v);
+      return;
+    }
     solveLower(l, n, v);
     for (int i = n - 1; i >= 0; i--) {
       double sum = v[i];
@@ -40,6 +44,17 @@ final class Cholesky {
       }
       v[i] = sum * l[i * n + i];
     }
+  }
+
+  /** The same for the three roots of a round patch, written out: a loop would cost more. */
+  private static void solveThree(double[] l, double[] v) {
+    double a = v[0] * l[0];
+    double b = (v[1] - l[3] * a) * l[4];
+    double c = (v[2] - l[6] * a - l[7] * b) * l[8] * l[8];
+    b = (b - l[7] * c) * l[4];
+    v[0] = (a - l[3] * b - l[6] * c) * l[0];
+    v[1] = b;
+    v[2] = c;
   }
 
   /** Solves {@code L x = v} in place. */
@@ -57,10 +72,7 @@ final class Cholesky {
   static void solveLowerRows(double[] l, int n, double[] v, int columns) {
     for (int i = 0; i < n; i++) {
       for (int k = 0; k < i; k++) {
-        double f = l[i * n + k];
-        for (int c = 0; c < columns; c++) {
-          v[i * columns + c] -= f * v[k * columns + c];
-        }
+        Rows.add(v, i * columns, -l[i * n + k], v, k * columns, columns);
       }
       double per = l[i * n + i];
       for (int c = 0; c < columns; c++) {

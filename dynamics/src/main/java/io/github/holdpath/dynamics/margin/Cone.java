@@ -11,7 +11,7 @@ package io.github.holdpath.dynamics.margin;
  *     in Optimization for Machine Learning, MIT Press, 2011"
  */
 abstract sealed class Cone permits RoundCone, HalfLine {
-  /** Back to the start, with the multiplier whose product with the slack is one. */
+  /** Back to the start, with a multiplier of about one that lies opposite to the slack. */
   abstract void reset();
 
   /** Slack times multiplier. */

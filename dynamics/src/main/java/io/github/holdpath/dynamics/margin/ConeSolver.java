@@ -13,7 +13,7 @@ import java.util.Arrays;
  *     in Optimization for Machine Learning, MIT Press, 2011"
  */
 final class ConeSolver {
-  private static final double GAP = 1e-9;
+  private static final double GAP = 1e-8;
   private static final double BALANCE = 1e-7;
 
   /** Below this part of the gap that is asked for, rounding has the better of both bounds. */

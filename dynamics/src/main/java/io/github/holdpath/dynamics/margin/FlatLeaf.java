@@ -40,22 +40,14 @@ final class FlatLeaf extends Leaf {
     coupling = factor * (p - q) * per;
     hessian[root * count + root] += 4 * factor * factor * p * q * per;
     System.arraycopy(a, leaf * rank, column, 0, rank);
-    for (int r = 0; r < rank; r++) {
-      roots[root * rank + r] -= coupling * column[r];
-      double l = per * column[r];
-      for (int j = 0; j <= r; j++) {
-        schur[r * rank + j] += l * column[j];
-      }
-    }
+    Rows.add(roots, root * rank, -coupling, column, 0, rank);
+    Rows.addSquare(schur, per, column, 0, rank);
   }
 
   @Override
   void reduce(double[] side, double[] roots, double[] towards) {
     reduce(side, roots);
-    double l = per * side[leaf];
-    for (int r = 0; r < rank; r++) {
-      towards[r] += l * column[r];
-    }
+    Rows.add(towards, per * side[leaf], column, 0, rank);
   }
 
   @Override

@@ -39,8 +39,8 @@ final class HalfLine extends Cone {
 
   @Override
   void reset() {
-    per = 1 / firstSlack;
-    lambda = 1;
+    per = 1 / Math.sqrt(firstSlack);
+    lambda = Math.sqrt(firstSlack);
   }
 
   @Override

@@ -55,7 +55,7 @@ final class RoundCone extends Cone {
     System.arraycopy(firstColumns, 0, columns, 0, columns.length);
     System.arraycopy(firstSlack, 0, slack, 0, ROWS);
     beta = 1;
-    double per = 1 / det(slack);
+    double per = slack[0] / det(slack);
     dual[0] = slack[0] * per;
     dual[1] = -slack[1] * per;
     dual[2] = -slack[2] * per;
@@ -181,7 +181,7 @@ final class RoundCone extends Cone {
   private double border(double[] u) {
     double b = mirrored(lambda, u);
     // Negative by rounding alone, where u is parallel to lambda.
-    double root = Math.max(0, b * b - det(u) * inside);
+    double root = Math.max(0, b * b - mirrored(u, u) * inside);
     double way = Math.sqrt(root) - b;
     return way > 0 ? inside / way : Double.POSITIVE_INFINITY;
   }
@@ -218,7 +218,7 @@ final class RoundCone extends Cone {
     lambda[1] = b * (v1 * twice + dual[1]);
     lambda[2] = b * (v2 * twice + dual[2]);
     lambda[3] = b * (v3 * twice + dual[3]);
-    inside = det(lambda);
+    inside = sNorm * zNorm;
     double perB = 1 / b;
     double[] c = columns;
     for (int at = 0; at < c.length; at += ROWS) {

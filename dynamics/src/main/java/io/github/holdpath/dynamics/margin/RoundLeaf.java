@@ -66,24 +66,16 @@ final class RoundLeaf extends Leaf {
       across[r] = eX * y - eY * x;
       roots[root * rank + r] -= coupling * along[r];
     }
-    for (int i = 0; i < rank; i++) {
-      double l = perAlong * along[i];
-      double c = perAcross * across[i];
-      for (int j = 0; j <= i; j++) {
-        schur[i * rank + j] += l * along[j] + c * across[j];
-      }
-    }
+    Rows.addSquare(schur, perAlong, along, 0, rank);
+    Rows.addSquare(schur, perAcross, across, 0, rank);
   }
 
   @Override
   void reduce(double[] side, double[] roots, double[] towards) {
     double l = along(side);
-    double c = perAcross * across(side);
     roots[root] -= coupling * l;
-    l *= perAlong;
-    for (int r = 0; r < rank; r++) {
-      towards[r] += l * along[r] + c * across[r];
-    }
+    Rows.add(towards, perAlong * l, along, 0, rank);
+    Rows.add(towards, perAcross * across(side), across, 0, rank);
   }
 
   @Override

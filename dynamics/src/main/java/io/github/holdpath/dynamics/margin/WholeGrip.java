@@ -3,6 +3,7 @@ package io.github.holdpath.dynamics.margin;
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.grip.Drive;
 import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import java.util.Arrays;
@@ -28,6 +29,10 @@ public final class WholeGrip {
   private final ConePatch[] patches;
   private final double force;
   private final double length;
+
+  /** Middle of the patches, about which moments balance: the same wherever the frame lies. */
+  private final Vec3 centre;
+
   private final double[][] columns;
   private final double[] basis;
   private final double[] right;
@@ -61,11 +66,11 @@ public final class WholeGrip {
       throw new IllegalArgumentException("a grip needs at least one patch with a preload");
     }
     crushedAtRest = patches.stream().anyMatch(p -> p.preload() > p.maxNormal());
+    centre = centre(patches);
     length =
         Math.sqrt(
             patches.stream()
-                .mapToDouble(
-                    p -> p.pose().position().dot(p.pose().position()) + p.shape().torsion())
+                .mapToDouble(p -> fromCentre(p).dot(fromCentre(p)) + p.shape().torsion())
                 .average()
                 .orElseThrow());
     this.patches =
@@ -92,6 +97,18 @@ public final class WholeGrip {
     project(preload, right, 0);
   }
 
+  private static Vec3 centre(List<ContactPatch> patches) {
+    Vec3 sum = Vec3.ZERO;
+    for (ContactPatch p : patches) {
+      sum = sum.plus(p.pose().position());
+    }
+    return sum.times(1.0 / patches.size());
+  }
+
+  private Vec3 fromCentre(ContactPatch patch) {
+    return patch.pose().position().minus(centre);
+  }
+
   /** Relations x 6: what a contact wrench in patch axes gives to balance and drives. */
   private double[] columns(
       int index, List<ContactPatch> patches, List<Drive> drives, List<Drive> closures) {
@@ -101,7 +118,8 @@ public final class WholeGrip {
       double[] unit = new double[6];
       // A unit of moment is force times length.
       unit[k] = k < 3 ? 1 : length;
-      double[] w = Wrench.of(unit, 0).seenFrom(patch.pose()).toArray();
+      Pose pose = new Pose(fromCentre(patch), patch.pose().rotation());
+      double[] w = Wrench.of(unit, 0).seenFrom(pose).toArray();
       for (int r = 0; r < 6; r++) {
         m[r * 6 + k] = r < 3 ? w[r] : w[r] / length;
       }
@@ -225,8 +243,17 @@ public final class WholeGrip {
       return ws.nothing();
     }
     double size = 0;
+    double fx = load[at];
+    double fy = load[at + 1];
+    double fz = load[at + 2];
+    ws.whole[0] = fx;
+    ws.whole[1] = fy;
+    ws.whole[2] = fz;
+    ws.whole[3] = load[at + 3] - (centre.y() * fz - centre.z() * fy);
+    ws.whole[4] = load[at + 4] - (centre.z() * fx - centre.x() * fz);
+    ws.whole[5] = load[at + 5] - (centre.x() * fy - centre.y() * fx);
     for (int r = 0; r < 6; r++) {
-      ws.whole[r] = scale * load[at + r] / (r < 3 ? force : force * length);
+      ws.whole[r] *= scale / (r < 3 ? force : force * length);
       size += ws.whole[r] * ws.whole[r];
     }
     project(ws.whole, ws.load, 0);
