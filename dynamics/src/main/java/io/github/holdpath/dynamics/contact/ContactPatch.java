@@ -41,6 +41,48 @@ public record ContactPatch(
     }
   }
 
+  /** The same patch pressed and pulled with other forces. */
+  public ContactPatch withForces(double otherPreload, double otherPull) {
+    return new ContactPatch(
+        name,
+        pose,
+        shape,
+        friction,
+        otherPreload,
+        otherPull,
+        stiffness,
+        maxPressure,
+        maxPeakPressure,
+        ledge);
+  }
+
+  /** The same patch in another shape. */
+  public ContactPatch withShape(PatchShape other) {
+    return new ContactPatch(
+        name, pose, other, friction, preload, pull, stiffness, maxPressure, maxPeakPressure, ledge);
+  }
+
+  /** The same patch in another place. */
+  public ContactPatch withPose(Pose other) {
+    return new ContactPatch(
+        name,
+        other,
+        shape,
+        friction,
+        preload,
+        pull,
+        stiffness,
+        maxPressure,
+        maxPeakPressure,
+        ledge);
+  }
+
+  /** The same patch with another friction. */
+  public ContactPatch withFriction(double other) {
+    return new ContactPatch(
+        name, pose, shape, other, preload, pull, stiffness, maxPressure, maxPeakPressure, ledge);
+  }
+
   /** Largest permitted normal force by mean pressure, N; infinite for a line or without a limit. */
   public double maxNormal() {
     return shape.area() > 0 ? maxPressure * shape.area() : Double.POSITIVE_INFINITY;

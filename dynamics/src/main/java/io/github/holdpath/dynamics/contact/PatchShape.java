@@ -12,6 +12,13 @@ public sealed interface PatchShape {
   /** Mean distance of the pressed area from its centre, m: torsion moment per friction force. */
   double torsionRadius();
 
+  /**
+   * The same shape in another size.
+   *
+   * @param factor on all its lengths, positive
+   */
+  PatchShape scaled(double factor);
+
   /** Cross term between torsion and friction force along x, dimensionless. */
   double crossX();
 
@@ -83,6 +90,11 @@ public sealed interface PatchShape {
     }
 
     @Override
+    public PatchShape scaled(double factor) {
+      return new Ring(factor * radius);
+    }
+
+    @Override
     public double torsionRadius() {
       return radius;
     }
@@ -145,6 +157,11 @@ public sealed interface PatchShape {
     }
 
     @Override
+    public PatchShape scaled(double factor) {
+      return new Disc(factor * radius);
+    }
+
+    @Override
     public double torsionRadius() {
       return 2 * radius / 3;
     }
@@ -201,6 +218,11 @@ public sealed interface PatchShape {
     public Rectangle {
       positive("a", a);
       positive("b", b);
+    }
+
+    @Override
+    public PatchShape scaled(double factor) {
+      return new Rectangle(factor * a, factor * b);
     }
 
     @Override
@@ -297,6 +319,11 @@ public sealed interface PatchShape {
     /** Refuses a length that is not positive. */
     public Line {
       positive("length", length);
+    }
+
+    @Override
+    public PatchShape scaled(double factor) {
+      return new Line(factor * length);
     }
 
     @Override

@@ -111,6 +111,12 @@ public record CentricGrip(
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("force per jaw"), DesignInput.size("pad size"), DesignInput.friction());
+  }
+
+  @Override
   public List<Drive> drives() {
     return mechanism.drives(fingers().drives());
   }

@@ -41,6 +41,9 @@ public sealed interface GripModel
     return List.of();
   }
 
+  /** What a designer may choose about it, forces first. */
+  List<DesignInput> designInputs();
+
   /** What this kind of grip takes for granted, a sentence each for the user; may be empty. */
   default List<String> assumptions() {
     return List.of();

@@ -157,6 +157,12 @@ public record JawGrip(
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("force per jaw"), DesignInput.size("pad size"), DesignInput.friction());
+  }
+
+  @Override
   public List<Drive> drives() {
     return mechanism.drives(jaws());
   }

@@ -62,6 +62,15 @@ public record MagnetGrip(
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("pull of the faces"),
+        DesignInput.size("face size at this pull"),
+        DesignInput.spacing("spacing of the faces"),
+        DesignInput.friction());
+  }
+
+  @Override
   public List<Drive> drives() {
     return List.of();
   }

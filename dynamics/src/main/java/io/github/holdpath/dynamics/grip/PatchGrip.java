@@ -54,6 +54,14 @@ public record PatchGrip(List<ContactPatch> patches, List<Drive> drives, List<Dri
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("preload and pull"),
+        DesignInput.size("patch size"),
+        DesignInput.friction());
+  }
+
+  @Override
   public String kind() {
     return "patches";
   }

@@ -83,6 +83,14 @@ public record SoftGrip(
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("force per finger"),
+        DesignInput.size("finger face"),
+        DesignInput.friction());
+  }
+
+  @Override
   public List<Drive> drives() {
     return mechanism.drives(fingers().drives());
   }

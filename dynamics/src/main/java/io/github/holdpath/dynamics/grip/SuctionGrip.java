@@ -62,6 +62,15 @@ public record SuctionGrip(
   }
 
   @Override
+  public List<DesignInput> designInputs() {
+    return List.of(
+        DesignInput.force("vacuum"),
+        DesignInput.sizeAtPressure("cup diameter at this vacuum"),
+        DesignInput.spacing("spacing of the cups"),
+        DesignInput.friction());
+  }
+
+  @Override
   public List<Drive> drives() {
     return List.of();
   }

@@ -48,6 +48,8 @@ final class ConePatch {
   /** Part of the friction that each helper takes at the start. */
   private static final double INSIDE = 0.35;
 
+  private static final double NEARLY = 0.99;
+
   private final int[] at = new int[6];
 
   /** Number of roots: the normal force, then t, u and, where the shape is not round, v. */
@@ -106,7 +108,9 @@ final class ConePatch {
     friction = rubs ? friction(s, limits, mu) : new double[0];
     mostNormal = patch.maxNormal() / force;
     start = new double[size];
-    double normal = patch.ledge() ? ledgeStart : patch.preload() / force;
+    // Inside all cones: pressed a little where nothing presses, and below what is permitted.
+    double pressed = patch.preload() > 0 ? patch.preload() / force : ledgeStart;
+    double normal = Math.min(pressed, NEARLY * mostNormal);
     start[NORMAL] = normal;
     for (int k = 1; k < roots; k++) {
       start[k] = INSIDE * mu * normal;

@@ -1,10 +1,13 @@
 package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.margin.FailureMode;
+import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.GiveResult;
+import io.github.holdpath.sim.study.Help;
 import io.github.holdpath.sim.study.SegmentResult;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.sim.study.Verdict;
@@ -44,6 +47,7 @@ public final class CheckReport {
     title();
     table();
     verdict();
+    helps();
     settings();
     list("Warnings", result.warnings());
     list("Rests on", result.assumptions());
@@ -112,7 +116,7 @@ public final class CheckReport {
   }
 
   /** A factor or margin; one that fails is never rounded up to what is required. */
-  private static String figure(double v, double required) {
+  static String figure(double v, double required) {
     if (v >= 10) {
       return Text.number(v, 3);
     }
@@ -136,6 +140,7 @@ public final class CheckReport {
 
   private void verdict() {
     boolean holds = result.verdict() == Verdict.HOLDS;
+    boolean swings = !holds && result.margin() >= 1;
     Worst worst = result.worst();
     String word = result.verdict().label().toUpperCase(Locale.ROOT);
     String numbers =
@@ -143,7 +148,9 @@ public final class CheckReport {
             ? ": the load meets no limit."
             : ": least factor "
                 + figure(worst.first().factor(), result.requiredSafety())
-                + (holds ? ", required " : " is below the required ")
+                + (swings
+                    ? " while rigid on its grip, required "
+                    : holds ? ", required " : " is below the required ")
                 + Text.number(result.requiredSafety(), 4)
                 + " (margin "
                 + figure(result.margin(), 1)
@@ -162,7 +169,9 @@ public final class CheckReport {
               + Words.happens(worst.first())
               + ".");
     }
+    result.give().ifPresent(this::give);
     headroom();
+    drop();
     if (!holds) {
       cures();
     }
@@ -175,6 +184,21 @@ public final class CheckReport {
             result.cycleTime() > 0
                 ? ", " + Text.number(result.partsPerHour(), 3) + " parts per hour.\n"
                 : ".\n");
+    result
+        .guide()
+        .ifPresent(
+            g ->
+                Text.wrap(
+                    out,
+                    "  ",
+                    "  ",
+                    "The guide of "
+                        + g.jaw()
+                        + " bears "
+                        + Text.number(Math.ceil(1000 * g.use()) / 10, 4)
+                        + " % of its rating at "
+                        + Text.fixed(g.time(), 3)
+                        + " s."));
     result
         .preload()
         .ifPresent(
@@ -194,6 +218,45 @@ public final class CheckReport {
                         + " N)."));
   }
 
+  private void give(GiveResult give) {
+    boolean bad = give.factor() < result.requiredSafety();
+    List<String> sentences = GiveWords.sentences(result, give);
+    for (int i = 0; i < sentences.size(); i++) {
+      StringBuilder lines = new StringBuilder();
+      Text.wrap(lines, "  ", "  ", sentences.get(i));
+      out.append(i == 0 && bad ? ink.bad(lines.toString()) : lines);
+    }
+  }
+
+  /** Beyond which load nothing holds; never a factor to design by. */
+  private void drop() {
+    double factor = result.drop().factor();
+    Text.wrap(
+        out,
+        "  ",
+        "  ",
+        factor >= HoldModel.NO_LIMIT
+            ? "Drop bound: none; parts of the grip may creep, but it carries any such load."
+            : "Drop bound "
+                + (factor < 10 ? Text.fixed(factor, 2) : Text.number(factor, 3))
+                + ": beyond that many times the load nothing holds the part, and contacts creep"
+                + " before. Not to design by.");
+  }
+
+  private void helps() {
+    if (result.helps().isEmpty()) {
+      return;
+    }
+    out.append("\nWhat would help most (10 % each alone, to first order):\n");
+    for (Help help : result.helps()) {
+      out.append("  +")
+          .append(Text.left(Text.fixed(help.gain(), help.gain() < 0.1 ? 3 : 2), 7))
+          .append(help.more() ? "more " : "less ")
+          .append(help.input())
+          .append('\n');
+    }
+  }
+
   private void headroom() {
     double k = result.speedHeadroom();
     String sentence;
@@ -211,6 +274,15 @@ public final class CheckReport {
                   + speed
                   + " Check that your controller's override scales its ramps so."
               : "The whole job may run at up to " + speed;
+      if (result.give().isPresent()) {
+        sentence += " (Rigid on its grip: check again at that speed.)";
+      }
+    }
+    double limit = result.speedHeadroomLimit();
+    if (limit == 0) {
+      sentence += " Even with nothing in hand the weight alone is too much.";
+    } else if (limit < SpeedHeadroom.LARGEST) {
+      sentence += " With nothing in hand (safety 1) it lets go above " + percent(limit) + ".";
     }
     Text.wrap(out, "  ", "  ", sentence);
   }

@@ -1,8 +1,14 @@
 package io.github.holdpath.sim.report;
 
+import io.github.holdpath.dynamics.compliance.SwingMode;
 import io.github.holdpath.dynamics.margin.FirstSlip;
+import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.scene.LoadedScene;
+import io.github.holdpath.sim.study.DropBound;
+import io.github.holdpath.sim.study.GiveResult;
+import io.github.holdpath.sim.study.GuideUse;
+import io.github.holdpath.sim.study.Help;
 import io.github.holdpath.sim.study.Peaks;
 import io.github.holdpath.sim.study.SegmentResult;
 import io.github.holdpath.sim.study.StudyResult;
@@ -11,6 +17,8 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamWriteFeature;
@@ -72,7 +80,9 @@ public final class ResultJson {
     json.writeEndObject();
     json.writeStringProperty("verdict", result.verdict().label());
     json.writeNumberProperty("requiredSafety", result.requiredSafety());
-    factor(result.worst().first(), result.speedHeadroom());
+    factor(result.worst().first(), result.drop(), result.speedHeadroom());
+    json.writeNumberProperty("speedHeadroomLimit", result.speedHeadroomLimit());
+    json.writeName("worst");
     worst(result.worst());
     json.writeNumberProperty("cycleTime", result.cycleTime());
     json.writeNumberProperty("heldTime", result.heldTime());
@@ -83,7 +93,18 @@ public final class ResultJson {
       segment(segment);
     }
     json.writeEndArray();
+    result.give().ifPresent(this::give);
+    helps();
     peaks(result.peaks());
+    if (result.guide().isPresent()) {
+      GuideUse guide = result.guide().get();
+      json.writeName("guide");
+      json.writeStartObject();
+      json.writeStringProperty("jaw", guide.jaw());
+      json.writeNumberProperty("use", guide.use());
+      json.writeNumberProperty("time", guide.time());
+      json.writeEndObject();
+    }
     if (result.preload().isPresent()) {
       var preload = result.preload().get();
       json.writeName("preload");
@@ -110,14 +131,14 @@ public final class ResultJson {
     }
   }
 
-  private void factor(FirstSlip first, double headroom) {
+  private void factor(FirstSlip first, DropBound drop, double headroom) {
     limited("factor", first.factor(), first.unlimited());
+    limited("wholeGripFactor", drop.factor(), drop.factor() >= HoldModel.NO_LIMIT);
     limited("margin", first.factor() / result.requiredSafety(), first.unlimited());
     json.writeNumberProperty("speedHeadroom", headroom);
   }
 
   private void worst(Worst worst) {
-    json.writeName("worst");
     json.writeStartObject();
     json.writeNumberProperty("time", worst.time());
     json.writeNumberProperty("segment", worst.segment());
@@ -151,12 +172,82 @@ public final class ResultJson {
     limited("peakTurnJerk", move.peakTurnJerk(), Double.isInfinite(move.peakTurnJerk()));
     if (s.worst().isPresent()) {
       Worst worst = s.worst().get();
-      factor(worst.first(), s.speedHeadroom());
+      factor(worst.first(), s.drop().orElseThrow(), s.speedHeadroom());
       json.writeStringProperty("mode", worst.first().mode().label());
       json.writeStringProperty("patch", worst.first().patchName());
       json.writeNumberProperty("worstTime", worst.time());
     }
     json.writeEndObject();
+  }
+
+  private void give(GiveResult give) {
+    json.writeName("give");
+    json.writeStartObject();
+    json.writeNumberProperty("damping", give.damping());
+    limited("factor", give.factor(), give.worst().first().unlimited());
+    limited("margin", give.factor() / result.requiredSafety(), give.worst().first().unlimited());
+    json.writeName("worst");
+    worst(give.worst());
+    json.writeName("segmentFactors");
+    json.writeStartArray();
+    for (Optional<Worst> worst : give.segments()) {
+      if (worst.isEmpty() || worst.get().first().unlimited()) {
+        json.writeNull();
+      } else {
+        json.writeNumber(worst.get().first().factor());
+      }
+    }
+    json.writeEndArray();
+    json.writeName("modes");
+    json.writeStartArray();
+    for (SwingMode mode : give.modes()) {
+      json.writeStartObject();
+      json.writeNumberProperty("frequency", mode.frequency());
+      json.writeStringProperty("direction", mode.direction());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeName("dynamicFactors");
+    json.writeStartArray();
+    for (OptionalDouble f : give.dynamicFactors()) {
+      if (f.isPresent()) {
+        json.writeNumber(f.getAsDouble());
+      } else {
+        json.writeNull();
+      }
+    }
+    json.writeEndArray();
+    json.writeNumberProperty("largestSwing", give.largestSwing());
+    json.writeName("stops");
+    json.writeStartArray();
+    for (GiveResult.Stop stop : give.stops()) {
+      json.writeStartObject();
+      json.writeNumberProperty("time", stop.time());
+      json.writeNumberProperty("segment", stop.segment());
+      json.writeNumberProperty("rest", stop.rest());
+      json.writeNumberProperty("swing", stop.swing());
+      if (stop.settling().isPresent()) {
+        double settling = stop.settling().getAsDouble();
+        limited("settling", settling, Double.isInfinite(settling));
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeNumberProperty("swingAtRelease", give.swingAtRelease());
+    json.writeEndObject();
+  }
+
+  private void helps() {
+    json.writeName("helps");
+    json.writeStartArray();
+    for (Help help : result.helps()) {
+      json.writeStartObject();
+      json.writeStringProperty("input", help.input());
+      json.writeNumberProperty("change", help.more() ? Help.CHANGE : -Help.CHANGE);
+      json.writeNumberProperty("gain", help.gain());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void peaks(Peaks peaks) {

@@ -2,6 +2,7 @@ package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.margin.FailureMode;
 import io.github.holdpath.dynamics.margin.FirstSlip;
+import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.sim.study.SampleTable;
 import io.github.holdpath.sim.study.StudyResult;
 import tools.jackson.core.io.NumberOutput;
@@ -10,7 +11,7 @@ import tools.jackson.core.io.NumberOutput;
 public final class SampleCsv {
   private static final String HEADER =
       "time,segment,s,x,y,z,qw,qx,qy,qz,vx,vy,vz,wx,wy,wz,ax,ay,az,alx,aly,alz,"
-          + "fx,fy,fz,mx,my,mz,factor,margin,speedHeadroom,mode,patch";
+          + "fx,fy,fz,mx,my,mz,factor,wholeGripFactor,margin,speedHeadroom,mode,patch";
   private static final String END = "\r\n";
 
   private SampleCsv() {}
@@ -37,23 +38,26 @@ public final class SampleCsv {
                 number(out, v);
               }
               if (row.hold().isPresent()) {
-                hold(out, row.hold().get(), result.requiredSafety(), row.speedHeadroom());
+                hold(out, row, row.hold().get(), result.requiredSafety());
               } else {
-                out.append(",,,,,");
+                out.append(",,,,,,");
               }
               out.append(END);
             });
     return out.toString();
   }
 
-  private static void hold(StringBuilder out, FirstSlip first, double safety, double headroom) {
+  private static void hold(StringBuilder out, SampleTable.Row row, FirstSlip first, double safety) {
     boolean none = first.mode() == FailureMode.NONE;
     out.append(',');
     number(out, none ? Double.POSITIVE_INFINITY : first.factor());
     out.append(',');
+    double whole = row.wholeGripFactor();
+    number(out, whole >= HoldModel.NO_LIMIT ? Double.POSITIVE_INFINITY : whole);
+    out.append(',');
     number(out, none ? Double.POSITIVE_INFINITY : first.factor() / safety);
     out.append(',');
-    number(out, headroom);
+    number(out, row.speedHeadroom());
     out.append(',').append(first.mode().label()).append(',');
     text(out, first.patchName());
   }

@@ -6,12 +6,18 @@ import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a result rests on, a sentence each that names what to do. */
 final class Assumptions {
   private Assumptions() {}
 
-  static List<String> of(Scene scene, Motion motion) {
+  /**
+   * Collects them.
+   *
+   * @param rigid why the part counts as rigid on its grip; empty where it swings
+   */
+  static List<String> of(Scene scene, Motion motion, Optional<String> rigid) {
     List<String> list = new ArrayList<>();
     for (Scene.InputNote input : scene.inputs()) {
       list.add(input.pointer() + " " + input.text() + ": " + remedy(input.origin()));
@@ -21,11 +27,12 @@ final class Assumptions {
             .filter(p -> !p.ledge())
             .allMatch(p -> p.stiffness().equals(PatchStiffness.ALIKE));
     if (alike) {
-      list.add("No stiffness is given: all patches count as equally stiff; give grip stiffness.");
+      list.add(
+          "No stiffness is given: all patches count as equally stiff and the part as rigid on its"
+              + " grip; give the grip's stiffness to see it swing.");
+    } else {
+      rigid.ifPresent(list::add);
     }
-    list.add(
-        "The part does not swing on its grip here: leave room for overshoot on soft cups or"
-            + " fingers.");
     list.add(
         "Pull and force stand at their nominal value while the part is held: wait until they do"
             + " before lifting.");

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.load.LoadModel;
 import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
+import io.github.holdpath.dynamics.margin.WholeGrip;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
@@ -40,6 +41,8 @@ public final class HoldStudy {
   private final LoadModel loads;
   private final HoldModel.Workspace ws;
   private final SpeedHeadroom headroom;
+  private final SpeedHeadroom headroomLimit;
+  private final DropSearch drop;
   private final CarefulLook care;
   private final double[] state = new double[MotionState.SIZE];
   private final double[] load = new double[LoadModel.SIZE];
@@ -55,6 +58,8 @@ public final class HoldStudy {
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
     this.ws = hold.workspace();
     this.headroom = new SpeedHeadroom(hold, safety, ws);
+    this.headroomLimit = new SpeedHeadroom(hold, 1, ws);
+    this.drop = new DropSearch(hold, ws, WholeGrip.of(scene.grip()));
     this.care = new CarefulLook(hold, safety);
   }
 
@@ -81,6 +86,7 @@ public final class HoldStudy {
         search(piece, held.from(piece), held.to(piece), t);
       }
     }
+    tight.forEach(this::refineDrop);
     List<SegmentResult> segments = new ArrayList<>();
     for (int i = 1; i <= moves; i++) {
       Tightest t = tight.get(i);
@@ -88,28 +94,44 @@ public final class HoldStudy {
           new SegmentResult(
               motion.segments().get(i - 1),
               t.found() ? Optional.of(t.worst()) : Optional.empty(),
-              t.headroom()));
+              t.found() ? Optional.of(t.dropBound()) : Optional.empty(),
+              t.speed.k()));
     }
     Tightest over = tight.stream().filter(Tightest::found).reduce(Tightest::worse).orElseThrow();
     Worst worst = over.worst();
-    double speed = tight.stream().mapToDouble(Tightest::headroom).min().orElseThrow();
+    Optional<GiveResult> give = GiveStudy.run(scene, motion, hold);
+    Optional<GuideUse> guide = GuideLook.most(scene, motion, hold, STEP);
+    double least =
+        Math.min(
+            worst.first().factor(), give.map(GiveResult::factor).orElse(Double.POSITIVE_INFINITY));
     return new StudyResult(
         scene,
         motion,
         safety,
-        worst.first().factor() >= safety ? Verdict.HOLDS : Verdict.DOES_NOT_HOLD,
+        least >= safety ? Verdict.HOLDS : Verdict.DOES_NOT_HOLD,
         worst,
-        speed,
+        tight.stream()
+            .filter(Tightest::found)
+            .map(Tightest::dropBound)
+            .min(Comparator.comparingDouble(DropBound::factor))
+            .orElseThrow(),
+        tight.stream().mapToDouble(t -> t.speed.k()).min().orElseThrow(),
+        tight.stream().mapToDouble(t -> t.speedLimit.k()).min().orElseThrow(),
         segments,
+        give,
+        Helps.of(scene.grip(), worst),
         PeakLoads.of(scene, motion, STEP),
         preloadUse(),
-        Assumptions.of(scene, motion),
-        warnings());
+        guide,
+        Assumptions.of(scene, motion, GiveStudy.obstacle(scene, motion, hold)),
+        warnings(give, guide));
   }
 
-  private List<String> warnings() {
+  private List<String> warnings(Optional<GiveResult> give, Optional<GuideUse> guide) {
     List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
     care.warning().ifPresent(list::add);
+    guide.flatMap(GuideLook::warning).ifPresent(list::add);
+    give.ifPresent(g -> list.addAll(g.notes()));
     return list;
   }
 
@@ -123,27 +145,41 @@ public final class HoldStudy {
     return hold.use(whole, 0, ws);
   }
 
-  private double headroomAt(MotionPiece piece, double time, double bound) {
+  private double headroomAt(SpeedHeadroom of, MotionPiece piece, double time, double bound) {
     piece.state(time, state);
     loads.required(state, load, rotation);
-    return headroom.squared(load, bound);
+    return of.squared(load, bound);
   }
 
   private void search(MotionPiece piece, double from, double to, Tightest t) {
-    if (piece.still() || to == from) {
-      t.offer(piece, from, useAt(piece, from));
-      t.offerSpeed(piece, from, headroom.squared(load, t.speedSquared));
-      care.look(from, whole, t.use);
-      return;
-    }
     Grid grid = new Grid(from, to);
-    double[] use = new double[grid.size()];
+    boolean steady = piece.still() || to == from;
+    double[] use = new double[steady ? 1 : grid.size()];
+    double[] split = new double[LoadModel.SIZE * use.length];
+    drop.begin(use.length);
+    int tight = 0;
     for (int i = 0; i < use.length; i++) {
       double time = grid.time(i);
       use[i] = useAt(piece, time);
+      System.arraycopy(load, 0, split, LoadModel.SIZE * i, LoadModel.SIZE);
+      tight = use[i] > use[tight] ? i : tight;
       t.offer(piece, time, use[i]);
-      t.offerSpeed(piece, time, headroom.squared(load, t.speedSquared));
       care.look(time, whole, use[i]);
+      drop.add(time, whole, use[i]);
+    }
+    // The tightest sample first: most others then cannot be slower, and cost little.
+    slowest(piece, grid, split, tight, t);
+    for (int i = 0; i < use.length; i++) {
+      slowest(piece, grid, split, i, t);
+    }
+    double known = t.dropUse;
+    t.dropUse = drop.search(known);
+    if (t.dropUse > known) {
+      t.dropTime = drop.time();
+      t.dropPiece = piece;
+    }
+    if (steady) {
+      return;
     }
     for (int i = 1; i < use.length - 1; i++) {
       double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
@@ -156,21 +192,56 @@ public final class HoldStudy {
         t.offer(piece, time, useAt(piece, time));
       }
     }
-    if (t.speedPiece == piece && t.speedSquared > 0) {
-      refineSpeed(piece, grid, t);
-    }
+    refine(headroom, piece, grid, t.speed);
+    refine(headroomLimit, piece, grid, t.speedLimit);
   }
 
-  private void refineSpeed(MotionPiece piece, Grid grid, Tightest t) {
-    int at = grid.near(t.speedTime);
-    if (at == 0 || at == grid.size() - 1) {
+  private void slowest(MotionPiece piece, Grid grid, double[] split, int i, Tightest t) {
+    System.arraycopy(split, LoadModel.SIZE * i, load, 0, LoadModel.SIZE);
+    t.speed.offer(piece, grid.time(i), headroom.squared(load, t.speed.squared));
+    t.speedLimit.offer(piece, grid.time(i), headroomLimit.squared(load, t.speedLimit.squared));
+  }
+
+  private void refine(SpeedHeadroom of, MotionPiece piece, Grid grid, Slowest slowest) {
+    int at = grid.near(slowest.time);
+    if (slowest.piece != piece || slowest.squared == 0 || at == 0 || at == grid.size() - 1) {
       return;
     }
     double most = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
     double time =
         Peak.of(
-            x -> -headroomAt(piece, x, most), grid.time(at - 1), grid.time(at), grid.time(at + 1));
-    t.offerSpeed(piece, time, headroomAt(piece, time, t.speedSquared));
+            x -> -headroomAt(of, piece, x, most),
+            grid.time(at - 1),
+            grid.time(at),
+            grid.time(at + 1));
+    slowest.offer(piece, time, headroomAt(of, piece, time, slowest.squared));
+  }
+
+  /** Looks between the samples beside the one with the least whole-grip factor of a move. */
+  private void refineDrop(Tightest t) {
+    MotionPiece piece = t.dropPiece;
+    if (piece == null || Double.isInfinite(t.dropUse)) {
+      return;
+    }
+    double early = Math.max(held.from(piece), t.dropTime - STEP);
+    double late = Math.min(held.to(piece), t.dropTime + STEP);
+    if (!(early < t.dropTime && t.dropTime < late)) {
+      return;
+    }
+    double fall = t.dropUse - Math.min(dropUseAt(piece, early), dropUseAt(piece, late));
+    if (fall > DropSearch.TOLERANCE * t.dropUse) {
+      double time = Peak.of(x -> dropUseAt(piece, x), early, t.dropTime, late);
+      double use = dropUseAt(piece, time);
+      if (use > t.dropUse) {
+        t.dropUse = use;
+        t.dropTime = time;
+      }
+    }
+  }
+
+  private double dropUseAt(MotionPiece piece, double time) {
+    double first = useAt(piece, time);
+    return drop.use(whole, 0, first);
   }
 
   private Optional<PreloadUse> preloadUse() {
@@ -232,15 +303,36 @@ public final class HoldStudy {
     }
   }
 
+  /** The least speed headroom found so far. */
+  private static final class Slowest {
+    private double squared = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
+    private double time;
+    private @Nullable MotionPiece piece;
+
+    void offer(MotionPiece where, double at, double found) {
+      if (found < squared) {
+        squared = found;
+        time = at;
+        piece = where;
+      }
+    }
+
+    double k() {
+      return Math.sqrt(squared);
+    }
+  }
+
   /** The tightest instants found so far in one segment. */
   private final class Tightest {
     private final int segment;
     private double use = -1;
     private double time;
-    private double speedSquared = SpeedHeadroom.LARGEST * SpeedHeadroom.LARGEST;
-    private double speedTime;
+    private final Slowest speed = new Slowest();
+    private final Slowest speedLimit = new Slowest();
+    private double dropUse;
+    private double dropTime;
+    private @Nullable MotionPiece dropPiece;
     private Optional<MotionPiece> where = Optional.empty();
-    private @Nullable MotionPiece speedPiece;
 
     Tightest(int segment) {
       this.segment = segment;
@@ -263,16 +355,8 @@ public final class HoldStudy {
       }
     }
 
-    void offerSpeed(MotionPiece piece, double at, double squared) {
-      if (squared < speedSquared) {
-        speedSquared = squared;
-        speedTime = at;
-        speedPiece = piece;
-      }
-    }
-
-    double headroom() {
-      return Math.sqrt(speedSquared);
+    DropBound dropBound() {
+      return new DropBound(Math.min(HoldModel.NO_LIMIT, 1 / dropUse), dropTime);
     }
 
     Worst worst() {

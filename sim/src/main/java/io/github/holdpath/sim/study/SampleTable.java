@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.load.LoadModel;
 import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
+import io.github.holdpath.dynamics.margin.WholeGrip;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import java.util.Optional;
@@ -36,6 +37,7 @@ public final class SampleTable {
    * @param state motion of the grip frame, world axes, flat
    * @param wrench required wrench, grip frame, 6 numbers
    * @param hold factor, mode and patch; empty while the part is not held
+   * @param wholeGripFactor H2; 0 while the part is not held
    * @param speedHeadroom k; 0 while the part is not held
    */
   public record Row(
@@ -45,6 +47,7 @@ public final class SampleTable {
       double[] state,
       double[] wrench,
       Optional<FirstSlip> hold,
+      double wholeGripFactor,
       double speedHeadroom) {}
 
   /** What is done with a row; its arrays are only lent. */
@@ -61,6 +64,7 @@ public final class SampleTable {
     Held held = new Held(motion);
     HoldModel hold = HoldModel.of(scene.grip());
     HoldModel.Workspace ws = hold.workspace();
+    DropSearch drop = new DropSearch(hold, ws, WholeGrip.of(scene.grip()));
     SpeedHeadroom headroom = new SpeedHeadroom(hold, result.requiredSafety(), ws);
     LoadModel loads =
         new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
@@ -78,6 +82,8 @@ public final class SampleTable {
             sum[k] = load[k] + load[6 + k];
           }
           boolean isHeld = held.at(piece, time);
+          Optional<FirstSlip> first =
+              isHeld ? Optional.of(hold.firstSlip(Wrench.of(sum, 0), ws)) : Optional.empty();
           visit.accept(
               new Row(
                   time,
@@ -85,7 +91,8 @@ public final class SampleTable {
                   piece.distance(time),
                   state,
                   sum,
-                  isHeld ? Optional.of(hold.firstSlip(Wrench.of(sum, 0), ws)) : Optional.empty(),
+                  first,
+                  first.map(f -> 1 / drop.use(sum, 0, 1 / f.factor())).orElse(0.0),
                   isHeld ? headroom.of(load) : 0));
         });
   }

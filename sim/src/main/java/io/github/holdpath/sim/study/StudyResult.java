@@ -11,12 +11,17 @@ import java.util.Optional;
  * @param scene what was judged
  * @param motion the motion that was judged
  * @param requiredSafety S
- * @param verdict whether the least factor keeps S
- * @param worst least factor of the continuous motion while the part is held
+ * @param verdict whether the least factor keeps S, swinging too where the grip's stiffness is known
+ * @param worst least factor of the continuous motion while the part is held, rigid on its grip
+ * @param drop least whole-grip factor: beyond it nothing holds the part
  * @param speedHeadroom largest k at which the whole job keeps S, 0 to 100
+ * @param speedHeadroomLimit the same for a safety of 1
  * @param segments the moves in order
+ * @param give how the part swings on its grip; empty where that is not known
+ * @param helps what would raise the least factor most, the best first
  * @param peaks largest loads
  * @param preload use of the permitted pressure at rest; empty where no pressure limit applies
+ * @param guide most loaded guide of a jaw; empty where none is told
  * @param assumptions what the numbers rest on, a sentence each
  * @param warnings what looks wrong, a sentence each
  */
@@ -26,15 +31,21 @@ public record StudyResult(
     double requiredSafety,
     Verdict verdict,
     Worst worst,
+    DropBound drop,
     double speedHeadroom,
+    double speedHeadroomLimit,
     List<SegmentResult> segments,
+    Optional<GiveResult> give,
+    List<Help> helps,
     Peaks peaks,
     Optional<PreloadUse> preload,
+    Optional<GuideUse> guide,
     List<String> assumptions,
     List<String> warnings) {
   /** Copies the lists. */
   public StudyResult {
     segments = List.copyOf(segments);
+    helps = List.copyOf(helps);
     assumptions = List.copyOf(assumptions);
     warnings = List.copyOf(warnings);
   }

@@ -16,6 +16,7 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -34,13 +35,15 @@ import org.openjdk.jmh.infra.Blackhole;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class CheckBenchmark {
-  private static final Path FILE = Path.of("scenes/cartons.json");
+  /** What is checked: a demo scene whose part swings, and ten moves of a part held by six cups. */
+  @Param({"scenes/cartons.json", "sim/src/test/resources/bench/ten-moves.json"})
+  public String file = "scenes/cartons.json";
 
   private Scene scene = read();
 
-  private static Scene read() {
+  private Scene read() {
     try {
-      return SceneReader.read(FILE, Map.of()).scene();
+      return SceneReader.read(Path.of(file), Map.of()).scene();
     } catch (SceneException e) {
       throw new IllegalStateException("run from the project's root", e);
     }
