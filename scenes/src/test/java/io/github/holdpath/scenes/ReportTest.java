@@ -39,6 +39,7 @@ class ReportTest {
         "glass-sheet.json",
         "shaft.json",
         "gear-blank.json",
+        "steel-sheet.json",
         "arm-log.json"
       })
   void everyLineFitsIntoAPage(String scene) throws SceneException {

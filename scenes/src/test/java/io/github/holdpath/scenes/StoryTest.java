@@ -84,7 +84,13 @@ class StoryTest {
   void everyStoryQuotesRuns() throws IOException {
     List<Quote> quotes = quotes();
     List<String> stories =
-        List.of("cartons.md", "glass-sheet.md", "shaft.md", "gear-blank.md", "arm-log.md");
+        List.of(
+            "cartons.md",
+            "glass-sheet.md",
+            "shaft.md",
+            "gear-blank.md",
+            "steel-sheet.md",
+            "arm-log.md");
     for (String story : stories) {
       assertTrue(quotes.stream().anyMatch(q -> q.page().equals(story)), story);
     }
