@@ -33,7 +33,15 @@ class ReportTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cartons.json", "glass-sheet.json", "shaft.json", "arm-log.json"})
+  @ValueSource(
+      strings = {
+        "cartons.json",
+        "glass-sheet.json",
+        "shaft.json",
+        "gear-blank.json",
+        "steel-sheet.json",
+        "arm-log.json"
+      })
   void everyLineFitsIntoAPage(String scene) throws SceneException {
     StudyResult result = run(scene, Map.of());
     assertFits(CheckReport.text(result, Ink.PLAIN));

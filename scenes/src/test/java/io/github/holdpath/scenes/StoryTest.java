@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class StoryTest {
   private static final String PROMPT = "$ sim/holdpath ";
-  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(\\S+)");
 
   /**
    * One quoted run.
@@ -83,7 +83,15 @@ class StoryTest {
   @Test
   void everyStoryQuotesRuns() throws IOException {
     List<Quote> quotes = quotes();
-    for (String story : List.of("cartons.md", "glass-sheet.md", "shaft.md", "arm-log.md")) {
+    List<String> stories =
+        List.of(
+            "cartons.md",
+            "glass-sheet.md",
+            "shaft.md",
+            "gear-blank.md",
+            "steel-sheet.md",
+            "arm-log.md");
+    for (String story : stories) {
       assertTrue(quotes.stream().anyMatch(q -> q.page().equals(story)), story);
     }
   }
@@ -103,7 +111,7 @@ class StoryTest {
     List<String> words = new ArrayList<>();
     Matcher m = WORD.matcher(command);
     while (m.find()) {
-      words.add(m.group(1) != null ? m.group(1) : m.group(2));
+      words.add(m.group(1) != null ? m.group(1) : m.group(2) != null ? m.group(2) : m.group(3));
     }
     Map<String, String> set = new LinkedHashMap<>();
     String at = "worst";
