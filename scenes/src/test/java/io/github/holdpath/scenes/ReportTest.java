@@ -33,7 +33,8 @@ class ReportTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cartons.json", "glass-sheet.json", "shaft.json", "arm-log.json"})
+  @ValueSource(
+      strings = {"cartons.json", "glass-sheet.json", "shaft.json", "arm-log.json", "peaches.json"})
   void everyLineFitsIntoAPage(String scene) throws SceneException {
     StudyResult result = run(scene, Map.of());
     assertFits(CheckReport.text(result, Ink.PLAIN));
