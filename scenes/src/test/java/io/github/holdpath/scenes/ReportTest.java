@@ -34,7 +34,15 @@ class ReportTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"cartons.json", "glass-sheet.json", "shaft.json", "arm-log.json", "peaches.json"})
+      strings = {
+        "cartons.json",
+        "glass-sheet.json",
+        "shaft.json",
+        "arm-log.json",
+        "peaches.json",
+        "paint-tin-plain.json",
+        "paint-tin.json"
+      })
   void everyLineFitsIntoAPage(String scene) throws SceneException {
     StudyResult result = run(scene, Map.of());
     assertFits(CheckReport.text(result, Ink.PLAIN));

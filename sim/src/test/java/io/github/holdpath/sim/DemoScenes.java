@@ -16,7 +16,7 @@ public final class DemoScenes {
 
   /** Names of those that plan their motion. */
   public static Stream<String> planned() {
-    return Stream.of("cartons", "glass-sheet", "shaft", "peaches");
+    return Stream.of("cartons", "glass-sheet", "shaft", "peaches", "paint-tin-plain", "paint-tin");
   }
 
   /** File of a demo scene. */
