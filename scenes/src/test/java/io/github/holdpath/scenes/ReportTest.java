@@ -40,6 +40,9 @@ class ReportTest {
         "shaft.json",
         "gear-blank.json",
         "steel-sheet.json",
+        "peaches.json",
+        "paint-tin-plain.json",
+        "paint-tin.json",
         "arm-log.json"
       })
   void everyLineFitsIntoAPage(String scene) throws SceneException {

@@ -90,6 +90,9 @@ class StoryTest {
             "shaft.md",
             "gear-blank.md",
             "steel-sheet.md",
+            "peaches.md",
+            "paint-tin-plain.md",
+            "paint-tin.md",
             "arm-log.md");
     for (String story : stories) {
       assertTrue(quotes.stream().anyMatch(q -> q.page().equals(story)), story);

@@ -16,7 +16,15 @@ public final class DemoScenes {
 
   /** Names of those that plan their motion. */
   public static Stream<String> planned() {
-    return Stream.of("cartons", "glass-sheet", "shaft", "gear-blank", "steel-sheet");
+    return Stream.of(
+        "cartons",
+        "glass-sheet",
+        "shaft",
+        "gear-blank",
+        "steel-sheet",
+        "peaches",
+        "paint-tin-plain",
+        "paint-tin");
   }
 
   /** File of a demo scene. */
