@@ -24,6 +24,10 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 public final class WholeGrip {
   private static final double RANK_TOLERANCE = 1e-10;
   private static final double SPAN_TOLERANCE = 1e-8;
+
+  /** A factor so near the cap is at the cap. */
+  private static final double CAP_TOLERANCE = 1e-6;
+
   private static final double LEDGE_START = 0.05;
 
   private final ConePatch[] patches;
@@ -267,7 +271,8 @@ public final class WholeGrip {
     ws.solver.solve(ws.load, HoldModel.NO_LIMIT / scale);
     ws.upper = Math.min(HoldModel.NO_LIMIT, ws.solver.high() * scale);
     ws.steps = ws.solver.steps();
-    return Math.min(HoldModel.NO_LIMIT, ws.solver.low() * scale);
+    double factor = ws.solver.low() * scale;
+    return factor > HoldModel.NO_LIMIT * (1 - CAP_TOLERANCE) ? HoldModel.NO_LIMIT : factor;
   }
 
   /** Memory of one thread for the questions to one {@link WholeGrip}. */

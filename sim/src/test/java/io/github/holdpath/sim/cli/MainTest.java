@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
   private static final String CARTONS = DemoScenes.file("cartons").toString();
-  private static final String STRONG = "grip/supply/vacuum=75 kPa";
+  private static final String BLANK = DemoScenes.file("gear-blank").toString();
+  private static final String STRONG = "grip/force=700 N";
 
   @TempDir private Path folder;
 
@@ -81,16 +82,24 @@ class MainTest {
     assertEquals(1, fails.status());
     assertTrue(fails.out().contains("DOES NOT HOLD"));
     assertEquals("", fails.err());
-    Run holds = run("check", CARTONS, "--set", STRONG);
+    Run holds = run("check", BLANK, "--set", STRONG);
     assertEquals(0, holds.status(), holds.out());
     assertTrue(holds.out().contains("\nHOLDS: "));
   }
 
   @Test
   void requiredSafetyOfTheCallCounts() {
-    assertEquals(0, run("check", CARTONS, "--require", "1.05").status());
-    assertEquals(1, run("check", CARTONS, "--require", "1.1").status());
-    assertTrue(run("check", CARTONS, "--require", "1.05").out().contains("required safety 1.05"));
+    assertEquals(0, run("check", BLANK, "--require", "1.6").status());
+    assertEquals(1, run("check", BLANK, "--require", "1.7").status());
+    assertTrue(run("check", BLANK, "--require", "1.6").out().contains("required safety 1.6"));
+  }
+
+  @Test
+  void swingOnTheGripCountsForTheVerdict() {
+    Run swings = run("check", CARTONS, "--require", "1.05");
+    assertEquals(1, swings.status());
+    assertTrue(swings.out().contains("while rigid on its grip"), swings.out());
+    assertTrue(swings.out().contains("Swinging on its grip"), swings.out());
   }
 
   @ParameterizedTest

@@ -34,7 +34,7 @@ class CarefulLookTest {
 
     double between = (careful.factor() + plain.factor()) / 2;
     StudyResult result = HoldStudy.run(scene, between);
-    assertEquals(Verdict.HOLDS, result.verdict());
+    assertTrue(result.margin() >= 1, "the plain factor passes");
     List<String> warnings = careful(result);
     assertEquals(1, warnings.size());
     assertTrue(warnings.get(0).contains(careful.patchName()), warnings.get(0));
