@@ -4,8 +4,10 @@ import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
 import io.github.holdpath.dynamics.grip.Drive;
+import io.github.holdpath.dynamics.grip.GuideLoad;
 import io.github.holdpath.dynamics.load.AirLoad;
 import io.github.holdpath.dynamics.margin.FailureMode;
+import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.LimitUse;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
 import io.github.holdpath.dynamics.spatial.MotionState;
@@ -14,6 +16,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.dynamics.spatial.Wrench;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Explanation;
+import io.github.holdpath.sim.study.SwingAt;
 import java.util.List;
 import java.util.Locale;
 
@@ -331,14 +334,59 @@ public final class ExplainReport {
                 + ", before that: shares beyond it are approximate.");
       }
     }
-    String headroom =
-        e.speedHeadroom() >= SpeedHeadroom.LARGEST
-            ? "any: the motion adds nothing that meets a limit"
-            : e.speedHeadroom() == 0
-                ? "none: the weight alone is too much"
-                : "x" + figure(e.speedHeadroom());
-    line("  speed headroom at this time: " + headroom);
+    line("  speed headroom at this time: " + headroom(e.speedHeadroom()));
     line("    (played k times as fast, gravity's part stays, motion's part grows as k^2)");
+    line("  the same with nothing in hand (safety 1): " + headroom(e.speedHeadroomLimit()));
+    if (!none && e.careful().factor() < e.first().factor() * (1 - ROUNDING)) {
+      Text.wrap(
+          out,
+          "  ",
+          "  ",
+          "Taken with care, with the pressure off the middle of tilted contacts, "
+              + e.careful().patchName()
+              + " slips at "
+              + figure(e.careful().factor())
+              + ".");
+    }
+    dropBound();
+    e.swing().ifPresent(this::swing);
+    e.guides().forEach(this::guide);
+  }
+
+  private static String headroom(double k) {
+    if (k >= SpeedHeadroom.LARGEST) {
+      return "any: the motion adds nothing that meets a limit";
+    }
+    return k == 0 ? "none: the weight alone is too much" : "x" + figure(k);
+  }
+
+  private void dropBound() {
+    if (e.whole().factor() >= HoldModel.NO_LIMIT) {
+      line("  drop bound: none; contacts may creep, but any such load is carried");
+      return;
+    }
+    line("  drop bound, beyond which nothing holds: " + figure(e.whole().upper()));
+    line("    (contact forces inside all limits were found up to " + figure(e.whole().factor()));
+    line("    times the load; contacts creep before, so it is not to design by)");
+  }
+
+  private void swing(SwingAt swing) {
+    head("7 Swing of the part on its grip (docs/theory/give.md)");
+    vector("force carried, in T", swing.carried().force(), "N");
+    vector("moment carried, in T", swing.carried().moment(), "N m");
+    line("  off its rest under gravity    " + figure(swing.swing()) + " m");
+    line(
+        "  factor under it: "
+            + (swing.first().unlimited()
+                ? "no limit"
+                : figure(swing.first().factor()) + ": " + Words.happens(swing.first())));
+  }
+
+  private void guide(GuideLoad guide) {
+    head("Guide of " + guide.guide().name() + ", its axes: across, closing, along z of T");
+    vector("force on it", guide.load().force(), "N");
+    vector("moment on it", guide.load().moment(), "N m");
+    line("  part of its rating: " + figure(guide.use()) + " (moments and force added up)");
   }
 
   private void head(String title) {

@@ -1,11 +1,14 @@
 package io.github.holdpath.sim.study;
 
+import io.github.holdpath.dynamics.grip.GuideLoad;
 import io.github.holdpath.dynamics.load.LoadModel;
 import io.github.holdpath.dynamics.load.RequiredWrench;
 import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.LimitUse;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
+import io.github.holdpath.dynamics.margin.WholeGrip;
+import io.github.holdpath.dynamics.margin.WholeGripFactor;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.dynamics.spatial.Wrench;
@@ -32,7 +35,12 @@ import java.util.Optional;
  * @param limits every limit of every patch
  * @param first factor, mode, patch
  * @param opening factor at which the first pad begins to lift, or the first lip to peel
+ * @param careful factor with the pressure off the middle of tilted contacts
+ * @param whole factor at which nothing holds the part, with both bounds
  * @param speedHeadroom k at this instant
+ * @param speedHeadroomLimit the same for a safety of 1
+ * @param swing what the grip carries as the part swings on it; empty where that is not known
+ * @param guides load on the guide of each jaw; empty where none is told
  * @param uncarried the part of the load that the grip cannot carry
  */
 public record Explanation(
@@ -50,13 +58,19 @@ public record Explanation(
     List<List<LimitUse>> limits,
     FirstSlip first,
     double opening,
+    FirstSlip careful,
+    WholeGripFactor whole,
     double speedHeadroom,
+    double speedHeadroomLimit,
+    Optional<SwingAt> swing,
+    List<GuideLoad> guides,
     Wrench uncarried) {
   /** Copies what could change. */
   public Explanation {
     give = give.clone();
     shares = List.copyOf(shares);
     limits = List.copyOf(limits);
+    guides = List.copyOf(guides);
   }
 
   /** Copy of the give. */
@@ -129,6 +143,8 @@ public record Explanation(
     double[] both = new double[12];
     System.arraycopy(load.gravity().toArray(), 0, both, 0, 6);
     System.arraycopy(load.motion().toArray(), 0, both, 6, 6);
+    FirstSlip first = hold.firstSlip(total);
+    List<Wrench> shares = hold.shares(total);
     return new Explanation(
         scene,
         safety,
@@ -140,11 +156,16 @@ public record Explanation(
         acceleration,
         load,
         hold.give(total),
-        hold.shares(total),
+        shares,
         hold.limits(total),
-        hold.firstSlip(total),
+        first,
         hold.opening(total),
+        hold.careful(total),
+        WholeGrip.of(scene.grip()).factor(total, first.factor() > 0 ? first.factor() : 1),
         new SpeedHeadroom(hold, safety, hold.workspace()).of(both),
+        new SpeedHeadroom(hold, 1, hold.workspace()).of(both),
+        held ? GiveStudy.at(scene, scene.motion().motion(), hold, time) : Optional.empty(),
+        scene.grip().guides().stream().map(g -> GuideLoad.of(g, hold.patches(), shares)).toList(),
         hold.uncarried(total));
   }
 }

@@ -56,6 +56,8 @@ final class GiveScan {
   private final double[] peak = new double[TRACKS];
   private double swingTime;
   private OptionalDouble ledgesChange = OptionalDouble.empty();
+  private double probeTime = Double.POSITIVE_INFINITY;
+  private Optional<SwingAt> probed = Optional.empty();
   private double[] places = new double[0];
   private double[][] values = new double[TRACKS][0];
 
@@ -94,6 +96,25 @@ final class GiveScan {
     }
   }
 
+  /** Looks at one instant as the swing passes it. */
+  void probe(double time) {
+    probeTime = time;
+  }
+
+  /** What was found there; empty if the swing did not pass it. */
+  Optional<SwingAt> probed() {
+    return probed;
+  }
+
+  private void lookAtProbe(double from, double length) {
+    if (probed.isEmpty() && probeTime >= from && probeTime <= from + length) {
+      double s = (probeTime - from) / length;
+      response.at(s);
+      Wrench carried = Wrench.of(response.wrench(), 0);
+      probed = Optional.of(new SwingAt(carried, hold.firstSlip(carried, ws), swing(s)));
+    }
+  }
+
   /** Carries the swing on over one stretch and keeps its extremes. */
   void stretch(
       int segment,
@@ -109,6 +130,7 @@ final class GiveScan {
       restY[k] = rest.y();
       restZ[k] = rest.z();
     }
+    lookAtProbe(from, length);
     int count = grid(piece, length, whole);
     for (int i = 0; i < count; i++) {
       sample(i, whole, from + length * places[i]);

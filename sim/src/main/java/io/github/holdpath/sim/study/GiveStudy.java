@@ -77,6 +77,24 @@ public final class GiveStudy {
         .map(start -> new GiveStudy(scene, motion, hold, give, start).swing());
   }
 
+  /**
+   * What the grip carries at one instant.
+   *
+   * @param time s
+   * @return empty where {@link #obstacle} says why, or the part is not held there
+   */
+  public static Optional<SwingAt> at(Scene scene, Motion motion, HoldModel hold, double time) {
+    if (obstacle(scene, motion, hold).isPresent()) {
+      return Optional.empty();
+    }
+    Scene.Give give = scene.give().orElseThrow();
+    GiveStudy study =
+        new GiveStudy(scene, motion, hold, give, start(scene, motion, hold).orElseThrow());
+    study.scan.probe(time);
+    study.swing();
+    return study.scan.probed();
+  }
+
   /** Why the swing cannot be told, one sentence with what to do; empty where it can. */
   public static Optional<String> obstacle(Scene scene, Motion motion, HoldModel hold) {
     if (scene.give().isEmpty()) {
