@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -59,7 +60,9 @@ class FrictionPairsTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new FrictionRange("a", "b", SurfaceState.DRY, 0.5, 0.4, ""));
-    assertThrows(IllegalArgumentException.class, () -> new Material("a", 0, 10, false, false, ""));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new Material("a", List.of(), 0, 10, false, false, ""));
   }
 
   @Test
@@ -74,5 +77,18 @@ class FrictionPairsTest {
     assertTrue(materials.named("steel").orElseThrow().magnetic());
     assertFalse(materials.named("copper").orElseThrow().magnetic());
     assertTrue(materials.named("corrugated board").orElseThrow().wraps());
+    assertEquals("austenitic stainless steel", materials.named("V2A").orElseThrow().name());
+  }
+
+  @Test
+  void wordsSettleWhetherAMagnetHoldsOrDoNot() {
+    Materials materials = Materials.load();
+    assertEquals(Optional.of(true), materials.magnetic("deep-drawn steel sheet"));
+    assertEquals(Optional.of(true), materials.magnetic("ferritic stainless steel"));
+    assertEquals(Optional.of(false), materials.magnetic("stainless steel 1.4301"));
+    assertEquals(Optional.of(false), materials.magnetic("Aluminium EN AW-5754"));
+    assertEquals(Optional.empty(), materials.magnetic("stainless steel"));
+    assertEquals(Optional.empty(), materials.magnetic("steel with a coat of rubber"));
+    assertEquals(Optional.empty(), materials.magnetic("unobtainium"));
   }
 }

@@ -9,6 +9,7 @@ import io.github.holdpath.dynamics.grip.MagnetType;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.surface.Materials;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -113,7 +114,7 @@ final class MagnetBuilder {
     }
     Values part = context.part().get();
     String material = part.text("material").orElse("");
-    Optional<Boolean> held = MagneticMaterials.ferromagnetic(material);
+    Optional<Boolean> held = Materials.load().magnetic(material);
     if (held.isEmpty()) {
       context
           .notes()
