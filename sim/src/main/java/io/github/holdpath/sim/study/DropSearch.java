@@ -6,8 +6,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Finds the least whole-grip factor H2 of one smooth stretch of motion with few solves (theory,
- * section 3.7).
+ * Finds the least whole-grip factor H2 of one smooth stretch of motion with few solves (theory, eq.
+ * 3.14).
  *
  * <p>The loads that a grip can hold are a convex set with zero in it, so {@code u(w) = 1/H2(w)} is
  * convex and {@code u(v + w) <= u(v) + u(w)}. Between two samples a and b that are solved, with

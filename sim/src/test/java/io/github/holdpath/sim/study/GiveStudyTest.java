@@ -137,6 +137,24 @@ class GiveStudyTest {
   }
 
   @Test
+  void oneInstantIsTheSameAsInTheWholeStudy() {
+    Route route = Jobs.route(LawKind.TRAPEZOID, LIMITS, Jobs.START, Jobs.by(0.4, 0, 0));
+    MassProperties body = Jobs.point(3, new Vec3(0, 0, 0.03));
+    Scene scene = swinging(cups(4000), body, route, 0.05);
+    HoldModel hold = HoldModel.of(scene.grip());
+    GiveResult all = run(scene).orElseThrow();
+    SwingAt worst =
+        GiveStudy.at(scene, scene.motion().motion(), hold, all.worst().time()).orElseThrow();
+    assertEquals(all.factor(), worst.first().factor(), MISSED * all.factor());
+    assertEquals(all.worst().first().patch(), worst.first().patch());
+    SwingAt widest =
+        GiveStudy.at(scene, scene.motion().motion(), hold, all.largestSwingTime()).orElseThrow();
+    assertEquals(all.largestSwing(), widest.swing(), MISSED * all.largestSwing());
+    double over = scene.motion().motion().duration() + 1;
+    assertTrue(GiveStudy.at(scene, scene.motion().motion(), hold, over).isEmpty());
+  }
+
+  @Test
   void nothingIsToldWithoutStiffness() {
     Scene scene = Jobs.scene(body(Vec3.ZERO), cups(100), along(0.5, 0, LawKind.TRAPEZOID));
     assertEquals(Optional.empty(), run(scene));
