@@ -187,7 +187,8 @@ public final class HoldModel {
                   + s[k + 32] * w2
                   + s[k + 33] * w3
                   + s[k + 34] * w4
-                  + s[k + 35] * w5);
+                  + s[k + 35] * w5,
+              worst);
       if (u > worst * (1 + PatchLimits.TIE)) {
         worst = u;
         patch = i;

@@ -68,8 +68,13 @@ final class PatchLimits {
     crushedAtRest = maxNormal < preload || maxPeakPressure < meanPressure;
   }
 
-  /** Largest use of a failing limit under a share in patch axes; 1/H1 of this patch. */
-  double use(double fx, double fy, double n, double mx, double my, double mz) {
+  /**
+   * Largest use of a failing limit under a share in patch axes; 1/H1 of this patch.
+   *
+   * @param floor what is of no interest: where no use is above it, any number up to it is returned,
+   *     which spares the roots of most patches
+   */
+  double use(double fx, double fy, double n, double mx, double my, double mz, double floor) {
     double crush = crushUse(n, mx, my);
     if (ledge) {
       return crush;
@@ -79,22 +84,36 @@ final class PatchLimits {
           ? crush
           : Double.POSITIVE_INFINITY;
     }
-    double friction = slipDemand(fx, fy, mz);
-    double worst = (friction - mu * n) * perFriction;
-    if (mu == 0) {
-      worst = rubs(friction, n) ? Double.POSITIVE_INFINITY : 0;
-    }
+    double worst = Math.max(crush, -n * perPreload);
+    double bound = Math.max(worst, floor);
     if (round) {
-      double tilt = Math.sqrt(mx * mx + my * my);
-      worst = Math.max(worst, (tilt - failX * n) * perTiltX);
-    } else {
-      if (perTiltX > 0) {
-        worst = Math.max(worst, (Math.abs(mx) - failX * n) * perTiltX);
+      double torsion = mz * perTorsionRadius;
+      // 2 c f M <= c (f^2 + M^2): no root is needed where this bound stays below.
+      double most = (1 + twiceCrossX / 2) * (fx * fx + fy * fy + torsion * torsion);
+      if (!within(most, bound * mu * preload + mu * n)) {
+        worst = Math.max(worst, slipUse(fx, fy, n, mz));
       }
-      worst = Math.max(worst, (Math.abs(my) - failY * n) * perTiltY);
+      double tilt = mx * mx + my * my;
+      if (!within(tilt, bound * failX * preload + failX * n)) {
+        worst = Math.max(worst, (Math.sqrt(tilt) - failX * n) * perTiltX);
+      }
+      return worst;
     }
-    worst = Math.max(worst, -n * perPreload);
-    return Math.max(worst, crush);
+    worst = Math.max(worst, slipUse(fx, fy, n, mz));
+    if (perTiltX > 0) {
+      worst = Math.max(worst, (Math.abs(mx) - failX * n) * perTiltX);
+    }
+    return Math.max(worst, (Math.abs(my) - failY * n) * perTiltY);
+  }
+
+  /** Whether the root of a square stays below a number. */
+  private static boolean within(double square, double limit) {
+    return limit > 0 && square <= limit * limit;
+  }
+
+  private double slipUse(double fx, double fy, double n, double mz) {
+    double taken = slipTaken(fx, fy, n, mz);
+    return taken == 0 ? 0 : taken * perFriction;
   }
 
   /** Whether a patch without friction is asked for some, beyond what rounding leaves. */
@@ -201,7 +220,8 @@ final class PatchLimits {
     if (!ledge) {
       boolean twists = Math.abs(mz) * perTorsionRadius > Math.hypot(fx, fy);
       FailureMode sliding = twists ? FailureMode.TWIST : FailureMode.SLIP;
-      list.add(new LimitUse(sliding, true, sliding.label(), mu * preload, slipUse(fx, fy, n, mz)));
+      list.add(
+          new LimitUse(sliding, true, sliding.label(), mu * preload, slipTaken(fx, fy, n, mz)));
       addTilt(list, n, mx, my);
       list.add(new LimitUse(FailureMode.RELEASE, true, "release", preload, -n));
     }
@@ -224,7 +244,7 @@ final class PatchLimits {
   }
 
   /** What a share takes of the friction, N. */
-  private double slipUse(double fx, double fy, double n, double mz) {
+  private double slipTaken(double fx, double fy, double n, double mz) {
     double friction = slipDemand(fx, fy, mz);
     return mu == 0 && !rubs(friction, n) ? 0 : friction - mu * n;
   }
