@@ -289,9 +289,12 @@ public final class HoldModel {
 
   /**
    * Factor on the load at which the first pad begins to lift at an edge, or the first lip to peel;
-   * {@link #NO_LIMIT} at most.
+   * {@link #NO_LIMIT} at most, 0 where the grip cannot carry the load at all.
    */
   public double opening(Wrench load) {
+    if (!uncarried(load).equals(Wrench.ZERO)) {
+      return 0;
+    }
     double least = NO_LIMIT;
     List<List<LimitUse>> all = limits(load);
     for (List<LimitUse> patch : all) {

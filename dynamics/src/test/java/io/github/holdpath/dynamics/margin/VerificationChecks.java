@@ -1,6 +1,8 @@
 package io.github.holdpath.dynamics.margin;
 
+import io.github.holdpath.dynamics.OutsideCheck;
 import io.github.holdpath.dynamics.Reference;
+import io.github.holdpath.dynamics.compliance.SwingChecks;
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.contact.PatchShape;
 import io.github.holdpath.dynamics.contact.PatchStiffness;
@@ -38,31 +40,9 @@ final class VerificationChecks {
 
   private static final PatchShape SQUARE = new PatchShape.Rectangle(0.02, 0.02);
 
-  private final List<Check> all = new ArrayList<>();
+  private final List<OutsideCheck> all = new ArrayList<>();
 
-  /**
-   * One outside number, or a set of them.
-   *
-   * @param group heading on the page
-   * @param what is compared
-   * @param source of the outside number
-   * @param ours by this code; of a set how many numbers there are
-   * @param theirs from outside; of a set as {@code ours}
-   * @param difference relative, of a set the largest
-   * @param tolerance relative
-   * @param digits shown of the numbers
-   */
-  record Check(
-      String group,
-      String what,
-      String source,
-      double ours,
-      double theirs,
-      double difference,
-      double tolerance,
-      int digits) {}
-
-  static List<Check> all() {
+  static List<OutsideCheck> all() {
     VerificationChecks checks = new VerificationChecks();
     checks.handbook();
     checks.friction();
@@ -72,13 +52,14 @@ final class VerificationChecks {
     checks.referenceSets();
     checks.tray();
     checks.engines();
+    checks.all.addAll(SwingChecks.all());
     return checks.all;
   }
 
   private void add(String group, String what, String source, double ours, double theirs) {
     double size = Math.max(Math.abs(theirs), 1e-300);
     double difference = theirs == 0 ? Math.abs(ours) : Math.abs(ours - theirs) / size;
-    all.add(new Check(group, what, source, ours, theirs, difference, SIX, 6));
+    all.add(new OutsideCheck(group, what, source, ours, theirs, difference, SIX, 6));
   }
 
   private static double first(HoldModel hold, Wrench load) {
@@ -329,12 +310,13 @@ final class VerificationChecks {
 
   private void set(
       String group, String what, String source, int count, double difference, double tolerance) {
-    all.add(new Check(group, what, source, count, count, difference, tolerance, 6));
+    all.add(new OutsideCheck(group, what, source, count, count, difference, tolerance, 6));
   }
 
   private void referenceSets() {
     String group = "Sets of reference numbers (largest difference)";
     column(group, "first slip", "H1", 1e-9, c -> first(c.hold(), c.load().total()));
+    column(group, "opening", "open", 1e-8, c -> c.hold().opening(c.load().total()));
     column(group, "careful", "H1e", 1e-8, c -> c.hold().careful(c.load().total()).factor());
     column(group, "speed headroom squared, S = 1", "lambdaIn", 1e-6, c -> squared(c, 1));
     column(group, "speed headroom squared, S = 1.5", "lambdaIn15", 1e-6, c -> squared(c, 1.5));
@@ -404,7 +386,7 @@ final class VerificationChecks {
       double ours = s.limit(way);
       String what = s.name() + ", mu " + s.mu() + ": " + s.mode(way).label() + ", m/s^2";
       double difference = Math.abs(ours - theirs) / theirs;
-      all.add(new Check(group, what, source, ours, theirs, difference, 5e-4, 4));
+      all.add(new OutsideCheck(group, what, source, ours, theirs, difference, 5e-4, 4));
     }
   }
 
@@ -415,7 +397,7 @@ final class VerificationChecks {
       String what = c.name().substring(0, c.name().lastIndexOf(',')) + ", N or m/s^2";
       double theirs = c.theirs();
       double difference = Math.abs(c.ours() - theirs) / c.ours();
-      all.add(new Check(group, what, engine, c.ours(), theirs, difference, 0.01, 3));
+      all.add(new OutsideCheck(group, what, engine, c.ours(), theirs, difference, 0.01, 3));
     }
   }
 }

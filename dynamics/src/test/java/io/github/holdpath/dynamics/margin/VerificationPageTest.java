@@ -3,6 +3,7 @@ package io.github.holdpath.dynamics.margin;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.holdpath.dynamics.OutsideCheck;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -19,7 +20,7 @@ class VerificationPageTest {
   /** Bounds of a difference: few, so that the last digits of a processor do not show. */
   private static final double[] BOUNDS = {1e-12, 1e-9, 1e-7, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1};
 
-  private static List<VerificationChecks.Check> checks = List.of();
+  private static List<OutsideCheck> checks = List.of();
 
   @BeforeAll
   static void compute() {
@@ -29,7 +30,7 @@ class VerificationPageTest {
   @Test
   void everyCheckIsWithinItsTolerance() {
     assertTrue(checks.size() > 70);
-    for (VerificationChecks.Check c : checks) {
+    for (OutsideCheck c : checks) {
       assertTrue(c.difference() <= c.tolerance(), c.toString());
     }
   }
@@ -57,7 +58,7 @@ class VerificationPageTest {
             *Derived* numbers come from formulas shown in the theory and were computed a second time by a program in another language, which shares no code with this one. A set has its count in place of numbers, and the largest of its differences. The objects on a tray were measured by their authors; the accelerations at which they went were not published, so the limits are those of the closed forms mu g and g b/(2 h). An engine steps a block through time until it moves, up to 0.4 % beyond its limit.
             """);
     String group = "";
-    for (VerificationChecks.Check c : checks) {
+    for (OutsideCheck c : checks) {
       if (!c.group().equals(group)) {
         group = c.group();
         text.append("\n## ").append(group).append("\n\n");
