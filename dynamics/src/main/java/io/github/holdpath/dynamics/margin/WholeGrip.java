@@ -28,6 +28,9 @@ public final class WholeGrip {
   /** A factor so near the cap is at the cap. */
   private static final double CAP_TOLERANCE = 1e-6;
 
+  /** A factor below this is none: the grip cannot carry the load at all. */
+  private static final double NOTHING = 1e-7;
+
   private static final double LEDGE_START = 0.05;
 
   private final ConePatch[] patches;
@@ -270,6 +273,9 @@ public final class WholeGrip {
     }
     ws.solver.solve(ws.load, HoldModel.NO_LIMIT / scale);
     ws.upper = Math.min(HoldModel.NO_LIMIT, ws.solver.high() * scale);
+    if (ws.upper < NOTHING) {
+      return ws.nothing();
+    }
     ws.steps = ws.solver.steps();
     double factor = ws.solver.low() * scale;
     return factor > HoldModel.NO_LIMIT * (1 - CAP_TOLERANCE) ? HoldModel.NO_LIMIT : factor;

@@ -152,7 +152,7 @@ public final class HoldStudy {
   }
 
   private void search(MotionPiece piece, double from, double to, Tightest t) {
-    Grid grid = new Grid(from, to);
+    SampleGrid grid = new SampleGrid(from, to, STEP);
     boolean steady = piece.still() || to == from;
     double[] use = new double[steady ? 1 : grid.size()];
     double[] split = new double[LoadModel.SIZE * use.length];
@@ -196,13 +196,13 @@ public final class HoldStudy {
     refine(headroomLimit, piece, grid, t.speedLimit);
   }
 
-  private void slowest(MotionPiece piece, Grid grid, double[] split, int i, Tightest t) {
+  private void slowest(MotionPiece piece, SampleGrid grid, double[] split, int i, Tightest t) {
     System.arraycopy(split, LoadModel.SIZE * i, load, 0, LoadModel.SIZE);
     t.speed.offer(piece, grid.time(i), headroom.squared(load, t.speed.squared));
     t.speedLimit.offer(piece, grid.time(i), headroomLimit.squared(load, t.speedLimit.squared));
   }
 
-  private void refine(SpeedHeadroom of, MotionPiece piece, Grid grid, Slowest slowest) {
+  private void refine(SpeedHeadroom of, MotionPiece piece, SampleGrid grid, Slowest slowest) {
     int at = grid.near(slowest.time);
     if (slowest.piece != piece || slowest.squared == 0 || at == 0 || at == grid.size() - 1) {
       return;
@@ -257,50 +257,6 @@ public final class HoldStudy {
     double permitted =
         area > 0 ? Math.min(p.maxPressure(), p.maxPeakPressure()) * area : Double.POSITIVE_INFINITY;
     return new PreloadUse(p.name(), p.preload(), permitted);
-  }
-
-  /** Sample times of a stretch: its ends, and the whole steps between. */
-  private static final class Grid {
-    private final double from;
-    private final double to;
-    private final long first;
-    private final int inside;
-
-    Grid(double from, double to) {
-      this.from = from;
-      this.to = to;
-      // A quotient may round to either side of a whole step that is one of the ends.
-      long start = (long) Math.floor(from / STEP);
-      while (start * STEP <= from) {
-        start++;
-      }
-      long last = (long) Math.ceil(to / STEP);
-      while (last * STEP >= to) {
-        last--;
-      }
-      this.first = start;
-      this.inside = (int) Math.max(1, last - first + 1);
-    }
-
-    int size() {
-      return inside + 2;
-    }
-
-    double time(int i) {
-      if (i == 0) {
-        return from;
-      }
-      if (i == inside + 1) {
-        return to;
-      }
-      double t = (first + i - 1) * STEP;
-      // A stretch shorter than a step gets its middle.
-      return t > from && t < to ? t : from + (to - from) / 2;
-    }
-
-    int near(double time) {
-      return (int) Math.max(0, Math.min(size() - 1, Math.round(time / STEP) - first + 1));
-    }
   }
 
   /** The least speed headroom found so far. */
