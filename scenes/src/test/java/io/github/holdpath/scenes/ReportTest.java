@@ -43,6 +43,7 @@ class ReportTest {
         "peaches.json",
         "paint-tin-plain.json",
         "paint-tin.json",
+        "cover.json",
         "arm-log.json"
       })
   void everyLineFitsIntoAPage(String scene) throws SceneException {

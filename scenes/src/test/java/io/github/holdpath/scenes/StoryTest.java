@@ -93,6 +93,7 @@ class StoryTest {
             "peaches.md",
             "paint-tin-plain.md",
             "paint-tin.md",
+            "cover.md",
             "arm-log.md");
     for (String story : stories) {
       assertTrue(quotes.stream().anyMatch(q -> q.page().equals(story)), story);

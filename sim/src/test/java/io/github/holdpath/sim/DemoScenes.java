@@ -24,7 +24,8 @@ public final class DemoScenes {
         "steel-sheet",
         "peaches",
         "paint-tin-plain",
-        "paint-tin");
+        "paint-tin",
+        "cover");
   }
 
   /** File of a demo scene. */
