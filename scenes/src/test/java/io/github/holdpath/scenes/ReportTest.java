@@ -44,6 +44,7 @@ class ReportTest {
         "paint-tin-plain.json",
         "paint-tin.json",
         "cover.json",
+        "circuit-board.json",
         "arm-log.json"
       })
   void everyLineFitsIntoAPage(String scene) throws SceneException {

@@ -94,6 +94,7 @@ class StoryTest {
             "paint-tin-plain.md",
             "paint-tin.md",
             "cover.md",
+            "circuit-board.md",
             "arm-log.md");
     for (String story : stories) {
       assertTrue(quotes.stream().anyMatch(q -> q.page().equals(story)), story);

@@ -25,7 +25,8 @@ public final class DemoScenes {
         "peaches",
         "paint-tin-plain",
         "paint-tin",
-        "cover");
+        "cover",
+        "circuit-board");
   }
 
   /** File of a demo scene. */
