@@ -140,13 +140,13 @@ public final class CheckReport {
 
   private void verdict() {
     boolean holds = result.verdict() == Verdict.HOLDS;
-    boolean swings = !holds && result.margin() >= 1;
+    boolean swings = swingAloneFails();
     Worst worst = result.worst();
     String word = result.verdict().label().toUpperCase(Locale.ROOT);
     String numbers =
         worst.first().mode() == FailureMode.NONE
             ? ": the load meets no limit."
-            : ": least factor "
+            : (swings ? ": factor " : ": least factor ")
                 + figure(worst.first().factor(), result.requiredSafety())
                 + (swings
                     ? " while rigid on its grip, required "
@@ -155,7 +155,9 @@ public final class CheckReport {
                 + " (margin "
                 + figure(result.margin(), 1)
                 + ").";
-    out.append(holds ? ink.good(word) : ink.bad(word)).append(numbers).append('\n');
+    StringBuilder lines = new StringBuilder();
+    Text.wrap(lines, "", "  ", word + numbers);
+    out.append(holds ? ink.good(word) : ink.bad(word)).append(lines.substring(word.length()));
     if (worst.first().mode() != FailureMode.NONE) {
       Text.wrap(
           out,
@@ -218,6 +220,11 @@ public final class CheckReport {
                         + " N)."));
   }
 
+  /** Whether the table passes and the part fails by its swing. */
+  private boolean swingAloneFails() {
+    return result.verdict() != Verdict.HOLDS && result.margin() >= 1;
+  }
+
   private void give(GiveResult give) {
     boolean bad = give.factor() < result.requiredSafety();
     List<String> sentences = GiveWords.sentences(result, give);
@@ -273,8 +280,12 @@ public final class CheckReport {
               ? "The whole job just holds at "
                   + speed
                   + " Check that your controller's override scales its ramps so."
-              : "The whole job may run at up to " + speed;
-      if (result.give().isPresent()) {
+              : swingAloneFails()
+                  ? "Only taken as rigid it holds, up to "
+                      + speed
+                      + " Soften the ramps or slow it, and check its swing again."
+                  : "The whole job may run at up to " + speed;
+      if (result.give().isPresent() && !swingAloneFails()) {
         sentence += " (Rigid on its grip: check again at that speed.)";
       }
     }
@@ -293,7 +304,13 @@ public final class CheckReport {
   }
 
   private void cures() {
-    Worst worst = result.worst();
+    // What the grip carries does not hang on its force, so the factor grows in proportion to it.
+    Worst worst =
+        result
+            .give()
+            .map(GiveResult::worst)
+            .filter(swinging -> swinging.first().factor() < result.factor())
+            .orElse(result.worst());
     boolean byForce =
         worst.first().mode() != FailureMode.CRUSH && worst.first().mode() != FailureMode.FLOATS;
     if (byForce && worst.first().factor() > 0) {
@@ -302,7 +319,8 @@ public final class CheckReport {
           "  ",
           "  ",
           "At this speed the grip needs "
-              + Text.number(Math.ceil(100 / result.margin()) / 100, 4)
+              + Text.number(
+                  Math.ceil(100 * result.requiredSafety() / worst.first().factor()) / 100, 4)
               + " times its "
               + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
               + " in the same places.");
