@@ -336,7 +336,7 @@ public final class ExplainReport {
     }
     line("  speed headroom at this time: " + headroom(e.speedHeadroom()));
     line("    (played k times as fast, gravity's part stays, motion's part grows as k^2)");
-    line("  the same with nothing in hand (safety 1): " + headroom(e.speedHeadroomLimit()));
+    line("  with nothing in hand (safety 1): " + headroom(e.speedHeadroomLimit()));
     if (!none && e.careful().factor() < e.first().factor() * (1 - ROUNDING)) {
       Text.wrap(
           out,
@@ -355,7 +355,7 @@ public final class ExplainReport {
 
   private static String headroom(double k) {
     if (k >= SpeedHeadroom.LARGEST) {
-      return "any: the motion adds nothing that meets a limit";
+      return "any: the motion's part meets no limit";
     }
     return k == 0 ? "none: the weight alone is too much" : "x" + figure(k);
   }
