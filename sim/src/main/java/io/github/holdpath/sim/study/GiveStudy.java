@@ -221,6 +221,15 @@ public final class GiveStudy {
     return response.freeSwing(load, centre);
   }
 
+  /** Least reach of a contact from its middle, m. */
+  private double smallestContact() {
+    return scene.grip().patches().stream()
+        .filter(p -> !p.ledge())
+        .mapToDouble(p -> Math.min(p.shape().edgeX(), p.shape().edgeY()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
   private GiveResult result(LoadFit fit, double left) {
     List<String> notes = new ArrayList<>();
     scan.ledgesChange()
@@ -239,6 +248,16 @@ public final class GiveStudy {
               "The load is not smooth: the swing may be off by %.1g of it; filter the recording"
                   + " more.",
               fit.worst()));
+    }
+    double contact = smallestContact();
+    if (scan.largestSwing() > contact / 2) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The part swings by up to %.1f mm on contacts that reach %.1f mm from their middle:"
+                  + " springs are not straight so far out; read it as too much, not as a figure.",
+              1e3 * scan.largestSwing(),
+              1e3 * contact));
     }
     return new GiveResult(
         give.damping(),
