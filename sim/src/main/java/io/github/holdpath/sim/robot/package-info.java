@@ -1,0 +1,8 @@
+/**
+ * Robot arms as serial chains of joints: motion of the flange and torques of the drives (theory,
+ * section 8). Read {@link io.github.holdpath.sim.robot.Chain} first.
+ */
+@NullMarked
+package io.github.holdpath.sim.robot;
+
+import org.jspecify.annotations.NullMarked;
