@@ -3,9 +3,9 @@ package io.github.holdpath.sim.motion;
 import java.util.List;
 
 /**
- * The motion that a route asks for: each move the fastest within its limits, at rest at both ends,
- * with the waits between (theory, section 5.5). One piece for each phase of a move's law and one
- * for each wait that takes time. Immutable.
+ * The motion that a route asks for: each move the fastest that its law and its limits allow, at
+ * rest at both ends, with the waits between (theory, section 5.5). One piece for each phase of a
+ * move's law and one for each wait that takes time. Immutable.
  */
 public final class RouteMotion implements Motion {
   private final List<MotionPiece> pieces;

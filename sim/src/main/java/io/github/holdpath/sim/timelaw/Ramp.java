@@ -41,19 +41,19 @@ record Ramp(double speed, double jerkTime, double flatTime, double acceleration,
   }
 
   /** The first phase, begun at time 0 and hung on its start. */
-  LawPhase growing() {
-    return new LawPhase(0, jerkTime, 0, 0, 0, 0, jerk);
+  JerkPhase growing() {
+    return new JerkPhase(0, jerkTime, 0, 0, 0, 0, jerk);
   }
 
   /** The middle phase, begun at time 0 and hung on its start. */
-  LawPhase flat() {
+  JerkPhase flat() {
     double speedThere = acceleration * jerkTime / 2;
     double positionThere = speedThere * jerkTime / 3;
-    return new LawPhase(0, flatTime, 0, positionThere, speedThere, acceleration, 0);
+    return new JerkPhase(0, flatTime, 0, positionThere, speedThere, acceleration, 0);
   }
 
   /** The last phase, begun at time 0 and hung on its end. */
-  LawPhase falling() {
-    return new LawPhase(0, jerkTime, jerkTime, distance(), speed, 0, -jerk);
+  JerkPhase falling() {
+    return new JerkPhase(0, jerkTime, jerkTime, distance(), speed, 0, -jerk);
   }
 }

@@ -1,11 +1,18 @@
 package io.github.holdpath.sim.timelaw;
 
+import java.util.Optional;
+
 /**
- * Plans the fastest law from rest to rest within its limits, in closed form for every regime.
+ * Plans a law from rest to rest in the least time that its kind and its limits allow, in closed
+ * form for every regime.
  *
- * <p>A law is a ramp up to the peak speed, a cruise if there is way left, and a ramp down (theory,
- * section 5.3). Without a bound on jerk the ramps are straight and the law is the trapezoid; with
- * it, the double S. Limits for speeding up and slowing down may differ.
+ * <p>A trapezoid or s-curve is the fastest law there is: a ramp up to the peak speed, a cruise if
+ * there is way left, and a ramp down (theory, section 5.3). Without a bound on jerk the ramps are
+ * straight and the law is the trapezoid; with it, the double S. Limits for speeding up and slowing
+ * down may differ.
+ *
+ * <p>A cam law has one shape, which is stretched until it keeps the limits (theory, section 5.4);
+ * the lesser acceleration counts both ways.
  *
  * @see "Biagiotti, Melchiorri: Trajectory Planning for Automatic Machines and Robots, Springer
  *     2008, sections 3.2 and 3.4, for the names and the form with equal limits"
@@ -14,11 +21,11 @@ public final class RestToRest {
   private RestToRest() {}
 
   /**
-   * The fastest law.
+   * Plans the law.
    *
    * @param law {@link LawKind#TRAPEZOID} leaves the limit of jerk out of account
    * @param limits in the unit of {@code distance}; speed may be infinite, accelerations only where
-   *     jerk is bounded
+   *     jerk is bounded; a cam law needs one that is finite
    * @param distance to cover, positive and finite
    * @throws IllegalArgumentException if the distance is not positive and finite, or nothing bounds
    *     the time from below
@@ -27,6 +34,10 @@ public final class RestToRest {
     if (!(distance > 0) || Double.isInfinite(distance)) {
       throw new IllegalArgumentException(
           "distance must be positive and finite, but was " + distance);
+    }
+    Optional<CamLaw> cam = CamLaw.of(law);
+    if (cam.isPresent()) {
+      return CamProfile.of(cam.get(), limits, distance);
     }
     double jerk = law.boundsJerk() ? limits.jerk() : Double.POSITIVE_INFINITY;
     requireBound(law, limits, jerk);
@@ -37,7 +48,7 @@ public final class RestToRest {
     if (peak >= limits.speed()) {
       cruise = Math.max(0, (distance - up.distance() - down.distance()) / peak);
     }
-    return new LawProfile(law, limits, distance, up, cruise, down);
+    return new RampProfile(law, limits, distance, up, cruise, down);
   }
 
   private static void requireBound(LawKind law, LawLimits limits, double jerk) {

@@ -1,7 +1,8 @@
 /**
- * Path position by time: the fastest laws within limits of speed, acceleration and jerk. {@link
- * io.github.holdpath.sim.timelaw.RestToRest} plans one; read it first. Theory page: {@code
- * docs/theory/motion.md}.
+ * Path position by time: the fastest laws within limits of speed, acceleration and jerk, and cam
+ * laws stretched to keep them. {@link io.github.holdpath.sim.timelaw.RestToRest} plans one; read it
+ * first. {@link io.github.holdpath.sim.timelaw.StateToState} plans the move of one axis that does
+ * not begin or end at rest. Theory page: {@code docs/theory/motion.md}.
  */
 @NullMarked
 package io.github.holdpath.sim.timelaw;

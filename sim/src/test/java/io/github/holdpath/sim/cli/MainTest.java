@@ -87,6 +87,21 @@ class MainTest {
     assertTrue(holds.out().contains("\nHOLDS: "));
   }
 
+  /** From the file to every output; the jerk counts, so it is shown. */
+  @ParameterizedTest
+  @ValueSource(strings = {"quintic", "modified-sine", "cycloidal"})
+  void camLawsGoAllTheWay(String law) throws IOException {
+    Run run =
+        run("check", CARTONS, "--set", "law=" + law, "--json", in("r.json"), "--csv", in("s.csv"));
+    assertTrue(run.status() < 2, run.err());
+    assertTrue(run.out().contains(", jerk 100"), run.out());
+    assertTrue(text("r.json").contains("\"peakJerk\""), text("r.json"));
+    assertTrue(text("s.csv").lines().count() > 1000);
+    assertFalse(text("s.csv").contains("NaN"));
+    Run explained = run("explain", CARTONS, "--set", "law=" + law);
+    assertEquals(0, explained.status(), explained.err());
+  }
+
   @Test
   void requiredSafetyOfTheCallCounts() {
     assertEquals(0, run("check", BLANK, "--require", "1.6").status());

@@ -103,6 +103,29 @@ class GiveStudyTest {
         r.modes().stream().anyMatch(m -> Math.abs(m.frequency() - omega / (2 * Math.PI)) < 1e-3));
   }
 
+  /**
+   * One mode under a whole sine of acceleration, {@code a sin(W t)} for {@code T = 2 pi/W}: the
+   * convolution integral leaves a swing of {@code 2 a W |sin(w T/2)|/(w |W^2 - w^2|)}, undamped. It
+   * is looked at 32 times a period, so its crest may be missed by {@code 1 - cos(pi/32)}.
+   */
+  @Test
+  void aCycloidalLawLeavesTheSwingOfOneWholeSine() {
+    Scene scene = swinging(cups(300), body(Vec3.ZERO), along(0.5, 0.3, LawKind.CYCLOIDAL), 0);
+    GiveResult r = run(scene).orElseThrow();
+    double duration = scene.motion().motion().segments().get(0).to() - 0.1;
+    double sine = 2 * Math.PI / duration;
+    double peak = 2 * Math.PI * 0.5 / (duration * duration);
+    double omega = Math.sqrt(4 * 200 / 1.2);
+    double left =
+        2
+            * peak
+            * sine
+            * Math.abs(Math.sin(omega * duration / 2))
+            / (omega * Math.abs(sine * sine - omega * omega));
+    assertEquals(left, r.stops().get(0).swing(), (1 - Math.cos(Math.PI / 32)) * left);
+    assertTrue(left > 1e-3, "a swing to see: " + left);
+  }
+
   @Test
   void aStiffGripUnderASmoothLawIsTheRigidOne() {
     Route route = along(0.5, 0.2, LawKind.S_CURVE);

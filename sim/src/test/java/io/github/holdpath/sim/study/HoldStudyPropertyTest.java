@@ -13,12 +13,16 @@ import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The study against brute force, and what its speed headroom means, on drawn jobs. */
 class HoldStudyPropertyTest {
   private static final int JOBS = 60;
+  private static final int CAM_JOBS = 20;
   private static final int DENSE = 30_000;
 
   private static final int MOTIONS = 500;
@@ -36,27 +40,39 @@ class HoldStudyPropertyTest {
   void denseSamplesFindNothingWorseAndNoLessBad() {
     int telling = 0;
     for (int i = 0; i < JOBS; i++) {
-      Scene scene = new DrawnJobs(1000 + i).next(i);
-      StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
-      Dense dense = new Dense(result);
-      double least = Double.POSITIVE_INFINITY;
-      double slowest = SpeedHeadroom.LARGEST;
-      for (SegmentResult s : result.segments()) {
-        int k = s.move().index();
-        String where = "job " + i + ", move " + k;
-        double factor = s.worst().orElseThrow().first().factor();
-        assertNear(dense.factor[k], factor, where);
-        assertNear(dense.headroom[k], s.speedHeadroom(), where + ", headroom");
-        least = Math.min(least, factor);
-        slowest = Math.min(slowest, s.speedHeadroom());
-      }
-      assertEquals(least, result.factor());
-      assertEquals(slowest, result.speedHeadroom());
-      if (least > 0.1 && slowest > 0 && slowest < SpeedHeadroom.LARGEST) {
-        telling++;
-      }
+      telling += tells(new DrawnJobs(1000 + i).next(i), i);
     }
     assertTrue(telling > JOBS / 4, "jobs that tell something: " + telling);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"QUINTIC", "MODIFIED_SINE", "CYCLOIDAL"})
+  void norUnderACamLaw(LawKind law) {
+    int telling = 0;
+    for (int i = 0; i < CAM_JOBS; i++) {
+      telling += tells(new DrawnJobs(3000 + i).next(i, law), i);
+    }
+    assertTrue(telling > CAM_JOBS / 4, "jobs that tell something: " + telling);
+  }
+
+  /** Compares one job with dense samples; 1 if neither factor nor headroom is at a bound. */
+  private static int tells(Scene scene, int i) {
+    StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
+    Dense dense = new Dense(result);
+    double least = Double.POSITIVE_INFINITY;
+    double slowest = SpeedHeadroom.LARGEST;
+    for (SegmentResult s : result.segments()) {
+      int k = s.move().index();
+      String where = "job " + i + ", move " + k;
+      double factor = s.worst().orElseThrow().first().factor();
+      assertNear(dense.factor[k], factor, where);
+      assertNear(dense.headroom[k], s.speedHeadroom(), where + ", headroom");
+      least = Math.min(least, factor);
+      slowest = Math.min(slowest, s.speedHeadroom());
+    }
+    assertEquals(least, result.factor());
+    assertEquals(slowest, result.speedHeadroom());
+    return least > 0.1 && slowest > 0 && slowest < SpeedHeadroom.LARGEST ? 1 : 0;
   }
 
   /** On many more motions, the least factor alone, sampled twenty times as densely as judged. */

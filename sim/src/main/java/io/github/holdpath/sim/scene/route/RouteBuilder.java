@@ -13,6 +13,7 @@ import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Builds a planned route. */
@@ -50,7 +51,10 @@ public final class RouteBuilder {
     if (!scene.isThere("law")) {
       faults.add(
           scene.place("law"),
-          "is missing: the motion law of every move; write \"trapezoid\" or \"s-curve\"");
+          "is missing: the motion law of every move; write "
+              + Stream.of(LawKind.values())
+                  .map(k -> "\"" + k.label() + "\"")
+                  .collect(Collectors.joining(" or ")));
     }
     return scene
         .text("law")
