@@ -85,21 +85,26 @@ final class PatchLimits {
           : Double.POSITIVE_INFINITY;
     }
     double worst = Math.max(crush, -n * perPreload);
-    double bound = Math.max(worst, floor);
-    if (round) {
-      double torsion = mz * perTorsionRadius;
-      // 2 c f M <= c (f^2 + M^2): no root is needed where this bound stays below.
-      double most = (1 + twiceCrossX / 2) * (fx * fx + fy * fy + torsion * torsion);
-      if (!within(most, bound * mu * preload + mu * n)) {
-        worst = Math.max(worst, slipUse(fx, fy, n, mz));
-      }
-      double tilt = mx * mx + my * my;
-      if (!within(tilt, bound * failX * preload + failX * n)) {
-        worst = Math.max(worst, (Math.sqrt(tilt) - failX * n) * perTiltX);
-      }
-      return worst;
+    if (!round) {
+      return flatUse(fx, fy, n, mx, my, mz, worst);
     }
-    worst = Math.max(worst, slipUse(fx, fy, n, mz));
+    double bound = Math.max(worst, floor) * preload + n;
+    double torsion = mz * perTorsionRadius;
+    // 2 c f M <= c (f^2 + M^2): no root is needed where this bound stays below.
+    double most = (1 + twiceCrossX / 2) * (fx * fx + fy * fy + torsion * torsion);
+    if (!within(most, mu * bound)) {
+      worst = Math.max(worst, slipUse(fx, fy, n, mz));
+    }
+    double tilt = mx * mx + my * my;
+    if (!within(tilt, failX * bound)) {
+      worst = Math.max(worst, (Math.sqrt(tilt) - failX * n) * perTiltX);
+    }
+    return worst;
+  }
+
+  private double flatUse(
+      double fx, double fy, double n, double mx, double my, double mz, double least) {
+    double worst = Math.max(least, slipUse(fx, fy, n, mz));
     if (perTiltX > 0) {
       worst = Math.max(worst, (Math.abs(mx) - failX * n) * perTiltX);
     }
