@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * elimination: first the leaves, then the few roots.
  */
 final class Block {
+  private final ConePatch patch;
   private final double[] a;
   private final int rank;
   private final int n;
@@ -22,6 +23,7 @@ final class Block {
   private @Nullable RoundCone friction;
   private @Nullable HalfLine most;
 
+  private double spare;
   private final double[] z;
   private final double[] residual;
   private final double[] side;
@@ -39,6 +41,7 @@ final class Block {
    * @param a what each unknown gives to the balance: {@code rank} numbers an unknown
    */
   Block(ConePatch patch, double[] a, int rank) {
+    this.patch = patch;
     this.a = a;
     this.rank = rank;
     this.n = patch.size;
@@ -78,12 +81,15 @@ final class Block {
     return cones.length;
   }
 
-  /** Adds A z to the balance and refreshes the dual residual A'y - R'multiplier. */
+  /**
+   * Adds A z to the balance and refreshes the dual residual A'y - R'multiplier and {@link #spare}.
+   */
   void residuals(double[] y, double[] balance) {
     addUnknowns(z, balance);
     for (int k = 0; k < n; k++) {
       residual[k] = weighed(k, y);
     }
+    spare = patch.spare(residual);
     for (Cone c : cones) {
       c.takeMultiplier(residual);
     }
@@ -121,13 +127,14 @@ final class Block {
     return sum;
   }
 
-  /** h'multiplier: this patch's part of the dual's value. */
-  double sideValue() {
-    double sum = 0;
-    for (Cone c : cones) {
-      sum += c.sideValue();
-    }
-    return sum;
+  /** {@link ConePatch#spare} of the weights A'y. */
+  double spare() {
+    return spare;
+  }
+
+  /** Largest normal force permitted, infinite where there is none. */
+  double mostNormal() {
+    return patch.mostNormal;
   }
 
   /** Eliminates the patch's unknowns and adds its part to the balance's matrix. */

@@ -17,9 +17,6 @@ abstract sealed class Cone permits RoundCone, HalfLine {
   /** Slack times multiplier. */
   abstract double gap();
 
-  /** Right side times multiplier: this limit's part of the dual's value. */
-  abstract double sideValue();
-
   /** Takes {@code R' multiplier} from the unknowns' residuals. */
   abstract void takeMultiplier(double[] residual);
 

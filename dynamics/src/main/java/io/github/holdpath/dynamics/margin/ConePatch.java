@@ -58,6 +58,10 @@ final class ConePatch {
   /** Number of unknowns, roots and leaves. */
   final int size;
 
+  private final double mu;
+  private final double crossX;
+  private final double crossY;
+
   /** Friction cone over the roots, row-major, roots x roots; empty without friction. */
   final double[] friction;
 
@@ -72,7 +76,9 @@ final class ConePatch {
 
   ConePatch(ContactPatch patch, Limits limits, double force, double length, double ledgeStart) {
     PatchShape s = patch.shape();
-    double mu = patch.friction();
+    mu = patch.friction();
+    crossX = limits == Limits.OUTER ? 0 : s.crossX();
+    crossY = limits == Limits.OUTER || s.round() ? 0 : s.crossY();
     boolean rubs = mu > 0;
     Arrays.fill(at, -1);
     at[N] = NORMAL;
@@ -105,7 +111,7 @@ final class ConePatch {
     }
     bounds = List.copyOf(list);
     size = count;
-    friction = rubs ? friction(s, limits, mu) : new double[0];
+    friction = rubs ? friction() : new double[0];
     mostNormal = patch.maxNormal() / force;
     start = new double[size];
     // Inside all cones: pressed a little where nothing presses, and below what is permitted.
@@ -127,19 +133,68 @@ final class ConePatch {
   }
 
   /** Rows mu N; u + cx t; v + cy t; the rest of t. Columns N, t, u, v. */
-  private double[] friction(PatchShape s, Limits limits, double mu) {
-    double cx = limits == Limits.OUTER ? 0 : s.crossX();
-    double cy = limits == Limits.OUTER || s.round() ? 0 : s.crossY();
+  private double[] friction() {
     double[] m = new double[roots * roots];
     m[0] = mu;
-    m[roots + 1] = cx;
+    m[roots + 1] = crossX;
     m[roots + 2] = 1;
     if (roots == 4) {
-      m[2 * roots + 1] = cy;
+      m[2 * roots + 1] = crossY;
       m[2 * roots + 3] = 1;
     }
-    m[(roots - 1) * roots + 1] = Math.sqrt(1 - cx * cx - cy * cy);
+    m[(roots - 1) * roots + 1] = Math.sqrt(1 - crossX * crossX - crossY * crossY);
     return m;
+  }
+
+  /**
+   * What is left of the weight on the normal force when the patch has done all that friction and
+   * edge permit for the other weights: not negative exactly where no wrench inside the limits has a
+   * negative sum of products with the weights (theory, eq. 3.13).
+   *
+   * @param weights one number for each unknown; those of the helpers are not looked at
+   */
+  double spare(double[] weights) {
+    double left = weights[NORMAL];
+    double t = 0;
+    double u = 0;
+    double v = 0;
+    for (Bound b : bounds) {
+      double most = b.factor() * norm(weights, b.leaves());
+      switch (b.root()) {
+        case NORMAL -> left -= most;
+        case 1 -> t = most;
+        case 2 -> u = most;
+        default -> v = most;
+      }
+    }
+    return left - mu * friction(t, u, v);
+  }
+
+  private static double norm(double[] weights, int[] of) {
+    double first = weights[of[0]];
+    return of.length == 1 ? Math.abs(first) : Math.hypot(first, weights[of[1]]);
+  }
+
+  /** Most that helpers of a friction limit of 1 do for weights on them that are not negative. */
+  private double friction(double t, double u, double v) {
+    if (roots < 4) {
+      return with(t, u, crossX);
+    }
+    double rest = 1 - crossX * crossX - crossY * crossY;
+    double w = (t - crossX * u - crossY * v) / rest;
+    if (w > 0 && u >= crossX * w && v >= crossY * w) {
+      return Math.sqrt(u * u + v * v + rest * w * w);
+    }
+    return Math.max(Math.hypot(u, v), Math.max(with(t, u, crossX), with(t, v, crossY)));
+  }
+
+  private static double with(double t, double u, double cross) {
+    if (t <= cross * u) {
+      return u;
+    }
+    return u <= cross * t
+        ? t
+        : Math.sqrt((u * u + t * t - 2 * cross * u * t) / (1 - cross * cross));
   }
 
   /** Index among the unknowns of a component of the contact wrench (0 to 5), -1 if it has none. */

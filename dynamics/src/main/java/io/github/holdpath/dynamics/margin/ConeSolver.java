@@ -13,8 +13,8 @@ import java.util.Arrays;
  *     in Optimization for Machine Learning, MIT Press, 2011"
  */
 final class ConeSolver {
-  private static final double GAP = 1e-8;
-  private static final double BALANCE = 1e-7;
+  /** Up to here what the balance misses is small beside the unknowns, and its worth is linear. */
+  private static final double BALANCE = 1e-5;
 
   /** Below this part of the gap that is asked for, rounding has the better of both bounds. */
   private static final double LEAST_GAP = 1e-2;
@@ -50,8 +50,7 @@ final class ConeSolver {
   private final double[] dy;
   private final double[] loadResponse;
 
-  private double low;
-  private double high;
+  private final Bounds bounds;
   private int steps;
 
   /**
@@ -71,6 +70,7 @@ final class ConeSolver {
       count += blocks[i].degree();
     }
     this.degree = count;
+    this.bounds = new Bounds(blocks.length);
     this.y = new double[rank];
     this.balance = new double[rank];
     this.schur = new double[rank * rank];
@@ -81,12 +81,12 @@ final class ConeSolver {
 
   /** Largest x for which unknowns were found. */
   double low() {
-    return low;
+    return bounds.low();
   }
 
   /** An x beyond which there are none. */
   double high() {
-    return high;
+    return bounds.high();
   }
 
   /** Steps that the last solve took. */
@@ -99,24 +99,15 @@ final class ConeSolver {
    *
    * @param load of the balance, kept until the next solve
    * @param most the cap on x
+   * @param fine gap of the two bounds that is asked for, of x or of 1
    */
-  void solve(double[] load, double most) {
+  void solve(double[] load, double most, double fine) {
     reset(load, most);
     for (steps = 0; steps < MOST_STEPS; steps++) {
-      double missed = residuals();
-      double gap = capSlack * capDual;
-      for (Block b : blocks) {
-        gap += b.gap();
-      }
-      double unbalanced = max(balance);
-      if (unbalanced < BALANCE) {
-        low = Math.max(low, x);
-      }
-      if (missed < BALANCE) {
-        high = Math.min(high, upperBound());
-      }
-      double enough = GAP * Math.max(1, x);
-      if (high - low < enough || gap < enough * LEAST_GAP) {
+      double gap = gap();
+      double enough = fine * Math.max(1, x);
+      prove(residuals());
+      if (bounds.high() - bounds.low() < enough || gap < enough * LEAST_GAP) {
         return;
       }
       factorise();
@@ -136,12 +127,29 @@ final class ConeSolver {
     x = 0;
     capSlack = cap;
     capDual = 1 / cap;
-    low = 0;
-    high = Double.POSITIVE_INFINITY;
+    bounds.reset();
     Arrays.fill(y, 0);
     for (Block b : blocks) {
       b.reset();
     }
+  }
+
+  private double gap() {
+    double gap = capSlack * capDual;
+    for (Block b : blocks) {
+      gap += b.gap();
+    }
+    return gap;
+  }
+
+  /** Takes what y proves, and x less what its balance still misses is worth. */
+  private void prove(double missed) {
+    if (max(balance) < BALANCE) {
+      bounds.offerLow(x - Rows.dot(balance, 0, y, rank));
+    }
+    double value = cap * Math.max(0, 1 + Rows.dot(load, 0, y, rank));
+    value += Rows.dot(right, 0, y, rank);
+    bounds.look(value, x, missed, blocks);
   }
 
   /** Updates all residuals; returns the largest of the dual ones. */
@@ -161,18 +169,6 @@ final class ConeSolver {
     // maximise x: gradient -1, load's row and the cap
     capResidual = -1 - slope + capDual;
     return Math.max(worst, Math.abs(capResidual));
-  }
-
-  /** Value of the dual: an upper bound where the dual residuals vanish. */
-  private double upperBound() {
-    double value = cap * capDual;
-    for (int r = 0; r < rank; r++) {
-      value += right[r] * y[r];
-    }
-    for (Block b : blocks) {
-      value += b.sideValue();
-    }
-    return value;
   }
 
   private void factorise() {

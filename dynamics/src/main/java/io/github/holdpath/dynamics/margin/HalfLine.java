@@ -49,11 +49,6 @@ final class HalfLine extends Cone {
   }
 
   @Override
-  double sideValue() {
-    return side * per * lambda;
-  }
-
-  @Override
   void takeMultiplier(double[] residual) {
     residual[on] -= factor * per * lambda;
     residual[alsoOn] -= alsoFactor * per * lambda;

@@ -89,11 +89,6 @@ final class RoundCone extends Cone {
   }
 
   @Override
-  double sideValue() {
-    return 0;
-  }
-
-  @Override
   void takeMultiplier(double[] residual) {
     for (int k = 0; k < size; k++) {
       residual[on[k]] -= column(k, lambda);

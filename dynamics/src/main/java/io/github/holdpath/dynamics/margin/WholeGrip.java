@@ -33,6 +33,12 @@ public final class WholeGrip {
 
   private static final double LEDGE_START = 0.05;
 
+  /** Gap of the bounds where many loads are compared. */
+  private static final double QUICK = 1e-8;
+
+  /** Gap where one number is wanted: the last digits that rounding leaves. */
+  private static final double FINE = 1e-12;
+
   private final ConePatch[] patches;
   private final double force;
   private final double length;
@@ -221,7 +227,7 @@ public final class WholeGrip {
   }
 
   /**
-   * Whole-grip factor of a load.
+   * Whole-grip factor of a load, to the last digits that rounding leaves.
    *
    * @param load required wrench on the part, about the grip frame's origin, in its axes
    * @param scale a factor of the same size, as the first-slip factor; positive
@@ -229,12 +235,12 @@ public final class WholeGrip {
    */
   public WholeGripFactor factor(Wrench load, double scale) {
     Workspace ws = workspace();
-    double factor = factor(load.toArray(), 0, scale, ws);
+    double factor = fineFactor(load.toArray(), 0, scale, ws);
     return new WholeGripFactor(factor, ws.upper, ws.steps);
   }
 
   /**
-   * Whole-grip factor of a load, without a new object.
+   * Whole-grip factor of a load to 1e-8 of itself, without a new object.
    *
    * @param load array with the required wrench, N and N m
    * @param at index of its first number
@@ -243,6 +249,15 @@ public final class WholeGrip {
    * @return largest factor for which contact wrenches were found
    */
   public double factor(double[] load, int at, double scale, Workspace ws) {
+    return factor(load, at, scale, QUICK, ws);
+  }
+
+  /** The same to the last digits that rounding leaves: half as many steps again. */
+  public double fineFactor(double[] load, int at, double scale, Workspace ws) {
+    return factor(load, at, scale, FINE, ws);
+  }
+
+  private double factor(double[] load, int at, double scale, double fine, Workspace ws) {
     if (!(scale > 0) || !Double.isFinite(scale)) {
       throw new IllegalArgumentException("scale must be positive, but was " + scale);
     }
@@ -271,7 +286,7 @@ public final class WholeGrip {
     if (size - inside > SPAN_TOLERANCE * size) {
       return ws.nothing();
     }
-    ws.solver.solve(ws.load, HoldModel.NO_LIMIT / scale);
+    ws.solver.solve(ws.load, HoldModel.NO_LIMIT / scale, fine);
     ws.upper = Math.min(HoldModel.NO_LIMIT, ws.solver.high() * scale);
     if (ws.upper < NOTHING) {
       return ws.nothing();

@@ -65,11 +65,18 @@ final class DropSearch {
 
   /** Use 1/H2 of a load of which 1/H1 is known. */
   double use(double[] load, int at, double firstUse) {
-    if (firstUse <= LEAST_USE) {
-      return LEAST_USE;
-    }
-    double scale = Double.isInfinite(firstUse) ? 1 : 1 / firstUse;
-    return 1 / whole.factor(load, at, scale, wholeWs);
+    return firstUse <= LEAST_USE ? LEAST_USE : 1 / whole.factor(load, at, scale(firstUse), wholeWs);
+  }
+
+  /** The same for a number to show: to the last digits that rounding leaves. */
+  double fineUse(double[] load, double firstUse) {
+    return firstUse <= LEAST_USE
+        ? LEAST_USE
+        : 1 / whole.fineFactor(load, 0, scale(firstUse), wholeWs);
+  }
+
+  private static double scale(double firstUse) {
+    return Double.isInfinite(firstUse) ? 1 : 1 / firstUse;
   }
 
   /**

@@ -312,7 +312,12 @@ public final class HoldStudy {
     }
 
     DropBound dropBound() {
-      return new DropBound(Math.min(HoldModel.NO_LIMIT, 1 / dropUse), dropTime);
+      double fine = dropUse;
+      if (dropPiece != null) {
+        double first = useAt(dropPiece, dropTime);
+        fine = drop.fineUse(whole, first);
+      }
+      return new DropBound(Math.min(HoldModel.NO_LIMIT, 1 / fine), dropTime);
     }
 
     Worst worst() {
