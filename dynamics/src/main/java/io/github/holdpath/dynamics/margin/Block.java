@@ -82,14 +82,18 @@ final class Block {
   }
 
   /**
-   * Adds A z to the balance and refreshes the dual residual A'y - R'multiplier and {@link #spare}.
+   * Adds A z to the balance and refreshes the dual residual A'y - R'multiplier.
+   *
+   * @param look whether {@link #spare} is wanted too
    */
-  void residuals(double[] y, double[] balance) {
+  void residuals(double[] y, double[] balance, boolean look) {
     addUnknowns(z, balance);
     for (int k = 0; k < n; k++) {
       residual[k] = weighed(k, y);
     }
-    spare = patch.spare(residual);
+    if (look) {
+      spare = patch.spare(residual);
+    }
     for (Cone c : cones) {
       c.takeMultiplier(residual);
     }
@@ -127,7 +131,7 @@ final class Block {
     return sum;
   }
 
-  /** {@link ConePatch#spare} of the weights A'y. */
+  /** {@link ConePatch#spare} of the weights A'y, as last looked at. */
   double spare() {
     return spare;
   }

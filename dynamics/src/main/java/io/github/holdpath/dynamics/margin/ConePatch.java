@@ -68,6 +68,9 @@ final class ConePatch {
   /** Cones of the leaves. */
   final List<Bound> bounds;
 
+  /** The same for a loop that runs often. */
+  private final Bound[] spared;
+
   /** Largest permitted normal force, scaled; infinite where there is none. */
   final double mostNormal;
 
@@ -110,6 +113,7 @@ final class ConePatch {
       list.add(bound(NORMAL, edgeY, count++, MY));
     }
     bounds = List.copyOf(list);
+    spared = list.toArray(Bound[]::new);
     size = count;
     friction = rubs ? friction() : new double[0];
     mostNormal = patch.maxNormal() / force;
@@ -158,7 +162,7 @@ final class ConePatch {
     double t = 0;
     double u = 0;
     double v = 0;
-    for (Bound b : bounds) {
+    for (Bound b : spared) {
       double most = b.factor() * norm(weights, b.leaves());
       switch (b.root()) {
         case NORMAL -> left -= most;
@@ -172,7 +176,8 @@ final class ConePatch {
 
   private static double norm(double[] weights, int[] of) {
     double first = weights[of[0]];
-    return of.length == 1 ? Math.abs(first) : Math.hypot(first, weights[of[1]]);
+    double last = weights[of[of.length - 1]];
+    return of.length == 1 ? Math.abs(first) : Math.sqrt(first * first + last * last);
   }
 
   /** Most that helpers of a friction limit of 1 do for weights on them that are not negative. */
@@ -185,7 +190,7 @@ final class ConePatch {
     if (w > 0 && u >= crossX * w && v >= crossY * w) {
       return Math.sqrt(u * u + v * v + rest * w * w);
     }
-    return Math.max(Math.hypot(u, v), Math.max(with(t, u, crossX), with(t, v, crossY)));
+    return Math.max(Math.sqrt(u * u + v * v), Math.max(with(t, u, crossX), with(t, v, crossY)));
   }
 
   private static double with(double t, double u, double cross) {

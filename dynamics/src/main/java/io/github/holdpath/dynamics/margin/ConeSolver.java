@@ -16,8 +16,8 @@ final class ConeSolver {
   /** Up to here what the balance misses is small beside the unknowns, and its worth is linear. */
   private static final double BALANCE = 1e-5;
 
-  /** Below this part of the gap that is asked for, rounding has the better of both bounds. */
-  private static final double LEAST_GAP = 1e-2;
+  /** Bounds are worth their price from this gap on, of x or of 1. */
+  private static final double NEAR = 1e-2;
 
   private static final double NEAR_BORDER = 0.99;
   private static final int MOST_STEPS = 60;
@@ -99,16 +99,21 @@ final class ConeSolver {
    *
    * @param load of the balance, kept until the next solve
    * @param most the cap on x
-   * @param fine gap of the two bounds that is asked for, of x or of 1
+   * @param fine sum of slacks times multipliers that is asked for, of x or of 1: the gap of the two
+   *     bounds but for rounding
    */
   void solve(double[] load, double most, double fine) {
     reset(load, most);
     for (steps = 0; steps < MOST_STEPS; steps++) {
       double gap = gap();
-      double enough = fine * Math.max(1, x);
-      prove(residuals());
-      if (bounds.high() - bounds.low() < enough || gap < enough * LEAST_GAP) {
-        return;
+      double part = gap / Math.max(1, x);
+      boolean near = part < NEAR;
+      double missed = residuals(near);
+      if (near) {
+        prove(missed);
+        if (part < fine) {
+          return;
+        }
       }
       factorise();
       direction(0, false);
@@ -153,13 +158,13 @@ final class ConeSolver {
   }
 
   /** Updates all residuals; returns the largest of the dual ones. */
-  private double residuals() {
+  private double residuals(boolean near) {
     for (int r = 0; r < rank; r++) {
       balance[r] = -right[r] - x * load[r];
     }
     double worst = 0;
     for (Block b : blocks) {
-      b.residuals(y, balance);
+      b.residuals(y, balance, near);
       worst = Math.max(worst, b.dualResidual());
     }
     double slope = 0;

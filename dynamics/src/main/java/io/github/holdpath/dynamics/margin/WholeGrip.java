@@ -37,7 +37,7 @@ public final class WholeGrip {
   private static final double QUICK = 1e-8;
 
   /** Gap where one number is wanted: the last digits that rounding leaves. */
-  private static final double FINE = 1e-12;
+  private static final double FINE = 1e-13;
 
   private final ConePatch[] patches;
   private final double force;
