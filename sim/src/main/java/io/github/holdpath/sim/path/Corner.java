@@ -16,6 +16,9 @@ final class Corner {
 
   private static final int HALVINGS = 60;
 
+  /** A crest of the distance is at most this much above the sample beside it. */
+  private static final double NEAR_CREST = 0.99;
+
   private final PathCurve before;
   private final PathCurve after;
   private final double[] end = new double[PathPoint.SIZE];
@@ -98,17 +101,25 @@ final class Corner {
    */
   OptionalDouble depth(boolean back, double zone) {
     double[] point = new double[PathPoint.SIZE];
-    double length = length(back);
+    double step = length(back) / SAMPLES;
     // Half an ulp may lie between a move and a zone that is meant to hold all of it.
     double within = zone * (1 - 1e-12);
+    double last = 0;
     for (int i = 1; i <= SAMPLES; i++) {
-      double hi = i * length / SAMPLES;
-      if (away(back, hi, point) >= within) {
+      double way = i == SAMPLES ? length(back) : i * step;
+      double away = away(back, way, point);
+      if (away >= within) {
         return OptionalDouble.of(
-            i == SAMPLES && away(back, hi, point) <= zone
-                ? length
-                : bisect(back, zone, (i - 1) * length / SAMPLES, hi));
+            i == SAMPLES && away <= zone ? way : bisect(back, zone, way - step, way));
       }
+      if (away < last && last > zone * NEAR_CREST) {
+        double from = (i - 2) * step;
+        double crest = Search.crest(t -> away(back, t, point), from, way);
+        if (away(back, crest, point) >= within) {
+          return OptionalDouble.of(bisect(back, zone, from, crest));
+        }
+      }
+      last = away;
     }
     return OptionalDouble.empty();
   }

@@ -30,13 +30,17 @@ final class Search {
 
   /** Largest value in a bracket with one crest. */
   static double golden(DoubleUnaryOperator f, double from, double to) {
+    return f.applyAsDouble(crest(f, from, to));
+  }
+
+  /** Place of the largest value in a bracket with one crest. */
+  static double crest(DoubleUnaryOperator f, double from, double to) {
     double lo = from;
     double hi = to;
     double x = hi - GOLDEN * (hi - lo);
     double y = lo + GOLDEN * (hi - lo);
     double fx = f.applyAsDouble(x);
     double fy = f.applyAsDouble(y);
-    double best = Math.max(fx, fy);
     for (int i = 0; i < STEPS; i++) {
       if (fx > fy) {
         hi = y;
@@ -51,8 +55,7 @@ final class Search {
         y = lo + GOLDEN * (hi - lo);
         fy = f.applyAsDouble(y);
       }
-      best = Math.max(best, Math.max(fx, fy));
     }
-    return best;
+    return fx > fy ? x : y;
   }
 }

@@ -11,10 +11,13 @@ final class WayTable {
   private static final int COEFFICIENTS = 6;
 
   /** Error of u(s) in a cell, as a way, and of the way of a cell, against the whole way. */
-  private static final double TOLERANCE = 1e-13;
+  private static final double TOLERANCE = 1e-12;
 
-  /** A cell of 2^-16 is below any wrinkle of a blend that is not refused. */
-  private static final int DEEPEST = 16;
+  /** Rounding of places, against their coordinates: a small zone far out cannot be more exact. */
+  private static final double ROUNDING = 1e-15;
+
+  /** A cell of 2^-14 is below any wrinkle of a blend that is not refused. */
+  private static final int DEEPEST = 14;
 
   private static final int SHALLOWEST = 3;
 
@@ -32,7 +35,7 @@ final class WayTable {
   private final BlendShape shape;
   private final double[] work = new double[BlendShape.WORK];
   private final double[] point = new double[PathPoint.SIZE];
-  private final double scale;
+  private final double tolerance;
   private int cells;
   private double[] s = new double[32];
   private double[] u = new double[32];
@@ -41,7 +44,9 @@ final class WayTable {
   /** Sums the way of a blend. */
   WayTable(BlendShape shape) {
     this.shape = shape;
-    scale = way(0, 0.5) + way(0.5, 1);
+    double whole = way(0, 0.5) + way(0.5, 1);
+    double far = shape.turns() ? 1 : Flat.norm(shape.corner(), PathPoint.POSITION);
+    tolerance = TOLERANCE * whole + ROUNDING * far;
     fill(0, 1, way(0, 1), 0);
   }
 
@@ -98,8 +103,8 @@ final class WayTable {
     if (depth >= SHALLOWEST) {
       put(from, to, length);
       double miss = (u[cells] + hermite(cells, first / length) - mid) * speed(mid);
-      boolean exact = Math.abs(length - whole) <= TOLERANCE * scale;
-      if (exact && Math.abs(miss) <= TOLERANCE * scale || depth >= DEEPEST) {
+      boolean exact = Math.abs(length - whole) <= tolerance;
+      if (exact && Math.abs(miss) <= tolerance || depth >= DEEPEST) {
         cells++;
         return;
       }

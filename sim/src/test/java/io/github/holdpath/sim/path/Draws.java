@@ -93,20 +93,29 @@ final class Draws {
     return Math.sqrt(a[at] * a[at] + a[at + 1] * a[at + 1] + a[at + 2] * a[at + 2]);
   }
 
-  /** Largest parts of jumps of each derivative to second order, as a share of its own scale. */
-  static double jump(double[] a, double[] b) {
+  /**
+   * Largest jump between two places of a pose and its derivatives to second order, each made
+   * dimensionless.
+   *
+   * @param scale way over which the curve changes
+   */
+  static double jump(double[] a, double[] b, double scale) {
     double worst = Math.max(distance(a, b, 0), distance(a, b, PathPoint.TANGENT));
-    for (int k = 3; k < 7; k++) {
+    for (int k = PathPoint.ROTATION; k < PathPoint.TANGENT; k++) {
       worst = Math.max(worst, Math.abs(a[k] - b[k]));
     }
-    for (int at : new int[] {PathPoint.TURN, PathPoint.SECOND, PathPoint.TURN_SECOND}) {
-      worst = Math.max(worst, distance(a, b, at) / (1 + size(a, at)));
-    }
-    return worst;
+    worst = Math.max(worst, distance(a, b, PathPoint.SECOND) * scale);
+    worst = Math.max(worst, distance(a, b, PathPoint.TURN) * scale);
+    return Math.max(worst, distance(a, b, PathPoint.TURN_SECOND) * scale * scale);
   }
 
-  /** By how much the derivatives of a curve at s miss high-order differences, against scale. */
-  static double differenceError(PathCurve curve, double s, double h) {
+  /**
+   * By how much the derivatives of a curve at s miss differences, each made dimensionless.
+   *
+   * @param scale way over which the curve changes; the step is a hundredth of it
+   */
+  static double differenceError(PathCurve curve, double s, double scale) {
+    double h = scale / 100;
     // Eighth order central differences of the first derivative.
     double[] weights = {4.0 / 5, -1.0 / 5, 4.0 / 105, -1.0 / 280};
     double[] d = new double[PathPoint.SIZE];
@@ -119,23 +128,24 @@ final class Draws {
     }
     double[] p = at(curve, s);
     double worst = 0;
+    // What is differentiated, what it should give, and the power of the scale that it goes with.
     int[][] pairs = {
-      {PathPoint.POSITION, PathPoint.TANGENT},
-      {PathPoint.TANGENT, PathPoint.SECOND},
-      {PathPoint.SECOND, PathPoint.THIRD},
-      {PathPoint.TURN, PathPoint.TURN_SECOND},
-      {PathPoint.TURN_SECOND, PathPoint.TURN_THIRD}
+      {PathPoint.POSITION, PathPoint.TANGENT, 0},
+      {PathPoint.TANGENT, PathPoint.SECOND, 1},
+      {PathPoint.SECOND, PathPoint.THIRD, 2},
+      {PathPoint.TURN, PathPoint.TURN_SECOND, 2},
+      {PathPoint.TURN_SECOND, PathPoint.TURN_THIRD, 3}
     };
     for (int[] pair : pairs) {
       double[] slope = {d[pair[0]], d[pair[0] + 1], d[pair[0] + 2]};
       double[] own = {p[pair[1]], p[pair[1] + 1], p[pair[1] + 2]};
-      worst = Math.max(worst, distance(slope, own, 0) / (1 + size(own, 0)));
+      worst = Math.max(worst, distance(slope, own, 0) * Math.pow(scale, pair[2]));
     }
     double[] q = {p[3], -p[4], -p[5], -p[6]};
     double[] w = times(new double[] {d[3], d[4], d[5], d[6]}, q);
     double[] turn = {2 * w[1], 2 * w[2], 2 * w[3]};
     double[] own = {p[PathPoint.TURN], p[PathPoint.TURN + 1], p[PathPoint.TURN + 2]};
-    return Math.max(worst, distance(turn, own, 0) / (1 + size(own, 0)));
+    return Math.max(worst, distance(turn, own, 0) * scale);
   }
 
   private static double[] times(double[] a, double[] b) {
@@ -145,6 +155,15 @@ final class Draws {
       a[0] * b[2] - a[1] * b[3] + a[2] * b[0] + a[3] * b[1],
       a[0] * b[3] + a[1] * b[2] - a[2] * b[1] + a[3] * b[0]
     };
+  }
+
+  /** Way over which a curve changes: the least of its length and the radii of its bends. */
+  static double scale(PathCurve curve, CurveBounds bounds) {
+    return 1
+        / (1 / curve.length()
+            + bounds.maxCurvature()
+            + bounds.maxTurn()
+            + Math.sqrt(bounds.maxTurnSecond()));
   }
 
   /** The curve in a world that was moved as a whole. */
