@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * An arc of a circle, by the arc length s of the origin. Orientation turns evenly along s, by the
  * shortest arc from the first orientation to the last; the arc's own axis does not matter to it
- * (theory, eq. 5.23 to 5.25). Immutable.
+ * (theory, eq. 5.41 and 5.42). Immutable.
  */
 public final class ArcPath implements PathCurve {
   /**

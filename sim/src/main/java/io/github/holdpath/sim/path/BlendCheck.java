@@ -139,7 +139,7 @@ final class BlendCheck {
   }
 
   /**
-   * The blend with the weights of eq. 5.28 for the angle of its corner, or with those that sum to 1
+   * The blend with the weights of eq. 5.44 for the angle of its corner, or with those that sum to 1
    * should the former leave the zone, which they do not between lines and arcs.
    */
   static BlendShape shape(Corner corner, double zone, double depthBefore, double depthAfter) {

@@ -5,7 +5,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A corner between two moves, rounded inside a zone about it (theory, section 5.9). It leaves the
+ * A corner between two moves, rounded inside a zone about it (theory, section 5.11). It leaves the
  * first move and enters the second one where they cross the zone's border; position and orientation
  * go on there with the same first and second derivatives, so curvature has no jump and jerk stays
  * finite. It never leaves the zone.

@@ -3,7 +3,7 @@ package io.github.holdpath.sim.path;
 import java.util.Arrays;
 
 /**
- * The curve of a blend by its own parameter u from 0 to 1 (theory, eq. 5.26 to 5.30): the end of
+ * The curve of a blend by its own parameter u from 0 to 1 (theory, eq. 5.43 to 5.46): the end of
  * one move and the start of the next, both drawn towards the corner by weights.
  *
  * <pre>{@code x(u) = c + w(1-u) (a(u) - c) + w(u) (b(u) - c)}</pre>
@@ -113,7 +113,7 @@ final class BlendShape {
     work[WEIGHTS + 3] = sign * (6 * c3 + x * (24 * c4 + x * 60 * c5));
   }
 
-  /** A neighbour's seven numbers and their derivatives by u, of eq. 5.29. */
+  /** A neighbour's seven numbers and their derivatives by u, of eq. 5.45. */
   private static void derivatives(double[] work, double depth, double sign) {
     double d2 = depth * depth;
     for (int k = 0; k < 3; k++) {
@@ -161,7 +161,7 @@ final class BlendShape {
     }
   }
 
-  /** The unit quaternion, and rotation rates of one that is not of length 1 (eq. 5.30). */
+  /** The unit quaternion, and rotation rates of one that is not of length 1 (eq. 5.46). */
   private static void rotation(double[] work, double[] out) {
     int q = SUM + 3;
     int q1 = q + N;
@@ -223,7 +223,7 @@ final class BlendShape {
   }
 
   /**
-   * Second derivative of u by the length s of the way, from the flat form by u (eq. 5.31); the
+   * Second derivative of u by the length s of the way, from the flat form by u (eq. 5.47); the
    * first is {@code 1 / speed}.
    */
   double bend(double[] p) {
@@ -233,7 +233,7 @@ final class BlendShape {
     return -Flat.dot(p, first, p, second) / (e * e);
   }
 
-  /** Turns the flat form by u into that by the length of the way (eq. 5.31). */
+  /** Turns the flat form by u into that by the length of the way (eq. 5.47). */
   void byLength(double[] p) {
     int first = turns ? PathPoint.TURN : PathPoint.TANGENT;
     int second = turns ? PathPoint.TURN_SECOND : PathPoint.SECOND;

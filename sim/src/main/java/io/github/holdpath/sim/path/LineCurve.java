@@ -6,7 +6,7 @@ import java.util.Arrays;
 
 /**
  * A {@link LinePath} by the way along it: s is the distance from the first pose, or the angle
- * turned where the origin stands (theory, eq. 5.22). Immutable.
+ * turned where the origin stands (theory, eq. 5.40). Immutable.
  */
 public final class LineCurve implements PathCurve {
   private final LinePath line;

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Moves and the blends between them as one path from stop to stop, by the length s of the way (by
  * the angle turned where all moves only turn). Position and orientation have continuous first and
- * second derivatives all along, where the moves themselves have (theory, section 5.10). Immutable.
+ * second derivatives all along, where the moves themselves have (theory, section 5.12). Immutable.
  */
 public final class PathChain implements PathCurve, ChainOutcome {
   private final List<PathPiece> pieces;

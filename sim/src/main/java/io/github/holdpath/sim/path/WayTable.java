@@ -3,7 +3,7 @@ package io.github.holdpath.sim.path;
 import java.util.Arrays;
 
 /**
- * Parameter u of a blend by the length s of its way (theory, eq. 5.31 and 5.32). The way is summed
+ * Parameter u of a blend by the length s of its way (theory, eq. 5.47 and 5.48). The way is summed
  * by five-point Gauss quadrature over cells of u; in a cell u(s) is the quintic that has the values
  * and two derivatives of its ends. Cells are halved until both are exact to rounding. Immutable.
  */
