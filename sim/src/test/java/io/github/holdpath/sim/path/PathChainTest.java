@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.path;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -9,8 +10,11 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.path.ChainFault.Kind;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PathChainTest {
@@ -120,6 +124,7 @@ class PathChainTest {
   @Test
   void largestZonesOfTheFaultsFitTogether() {
     SplittableRandom random = new SplittableRandom(54);
+    int mended = 0;
     for (int i = 0; i < 60; i++) {
       List<PathCurve> moves = Draws.moves(5, random);
       double[] zones = new double[4];
@@ -134,10 +139,12 @@ class PathChainTest {
           fits &= fault.largestZone() > 0;
         }
         if (fits) {
-          assertInstanceOf(PathChain.class, PathChain.build(moves, zones));
+          chain(moves, zones);
+          mended++;
         }
       }
     }
+    assertTrue(mended > 10, "only " + mended + " chains were mended");
   }
 
   @Test
@@ -217,6 +224,20 @@ class PathChainTest {
       }
     }
     assertTrue(found > 0 && found < 10, "folds at " + found + " zones of 30");
+  }
+
+  @Test
+  void twoThreadsGetTheSame() {
+    SplittableRandom random = new SplittableRandom(55);
+    PathChain chain = drawn(Draws.moves(4, random));
+    double[] alone = sums(chain).toArray();
+    double[] together = sums(chain).parallel().toArray();
+    assertArrayEquals(alone, together);
+  }
+
+  private static DoubleStream sums(PathChain chain) {
+    return IntStream.range(0, 20_000)
+        .mapToDouble(i -> Arrays.stream(Draws.at(chain, chain.length() * i / 20_000)).sum());
   }
 
   @Test
