@@ -2,7 +2,6 @@ package io.github.holdpath.sim.path;
 
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 
 /**
@@ -13,33 +12,27 @@ import io.github.holdpath.dynamics.spatial.Vec3;
  */
 public final class LinePath {
   /** How near to half a turn the shortest arc is no longer told apart from its opposite, rad. */
-  public static final double AMBIGUOUS_WITHIN = 1e-6;
+  public static final double AMBIGUOUS_WITHIN = EvenTurn.AMBIGUOUS_WITHIN;
 
-  /** Lengths (m) and angles (rad) below this are the rounding of poses that are meant equal. */
+  /** Lengths below this are the rounding of poses that are meant equal, m. */
   private static final double ROUNDING = 1e-12;
 
   private final Pose from;
   private final Pose to;
+  private final EvenTurn turn;
   private final double length;
-  private final double angle;
   private final double dx;
   private final double dy;
   private final double dz;
-  private final double ax;
-  private final double ay;
-  private final double az;
 
-  private LinePath(Pose from, Pose to, Vec3 step, double length, Vec3 axis, double angle) {
+  private LinePath(Pose from, EvenTurn turn, Vec3 end, Vec3 step, double length) {
     this.from = from;
-    this.to = to;
+    this.to = new Pose(end, turn.to());
+    this.turn = turn;
     this.length = length;
-    this.angle = angle;
     dx = step.x();
     dy = step.y();
     dz = step.z();
-    ax = axis.x();
-    ay = axis.y();
-    az = axis.z();
   }
 
   /**
@@ -50,44 +43,25 @@ public final class LinePath {
    * @throws IllegalArgumentException if the poses are the same, or half a turn apart
    */
   public static LinePath between(Pose from, Pose to) {
-    if (turnIsAmbiguous(from, to)) {
-      throw new IllegalArgumentException(
-          "a turn of 180 degrees has no shortest arc; put a point between");
-    }
+    EvenTurn turn = EvenTurn.between(from.rotation(), to.rotation());
     Vec3 step = to.position().minus(from.position());
     double length = step.norm();
-    Vec3 turn = turn(from, to);
-    double angle = turn.norm();
     boolean moves = length >= ROUNDING;
-    boolean turns = angle >= ROUNDING;
-    if (!moves && !turns) {
+    if (!moves && turn.angle() == 0) {
       throw new IllegalArgumentException("a path needs two poses that differ");
     }
-    boolean flip = from.rotation().dot(to.rotation()) < 0;
-    Quaternion end = flip ? to.rotation().negated() : to.rotation();
-    return new LinePath(
-        from,
-        new Pose(to.position(), end),
-        moves ? step : Vec3.ZERO,
-        moves ? length : 0,
-        turns ? turn.unit() : Vec3.ZERO,
-        turns ? angle : 0);
+    return new LinePath(from, turn, to.position(), moves ? step : Vec3.ZERO, moves ? length : 0);
   }
 
   /** Whether two poses are so near half a turn apart that no arc is the shortest. */
   public static boolean turnIsAmbiguous(Pose from, Pose to) {
-    return turn(from, to).norm() > Math.PI - AMBIGUOUS_WITHIN;
+    return EvenTurn.isAmbiguous(from.rotation(), to.rotation());
   }
 
   /** Whether two poses are the same but for rounding, so that no path joins them. */
   public static boolean standsStill(Pose from, Pose to) {
     return to.position().minus(from.position()).norm() < ROUNDING
-        && turn(from, to).norm() < ROUNDING;
-  }
-
-  /** Shortest turn from one pose to the other, a rotation vector in the world, rad. */
-  private static Vec3 turn(Pose from, Pose to) {
-    return to.rotation().times(from.rotation().inverse()).rotationVector();
+        && EvenTurn.vector(from.rotation(), to.rotation()).norm() < EvenTurn.ROUNDING;
   }
 
   /** {@code X_WT} at u = 0. */
@@ -110,7 +84,12 @@ public final class LinePath {
 
   /** Angle turned through, rad, 0 to pi; 0 where it does not turn. */
   public double angle() {
-    return angle;
+    return turn.angle();
+  }
+
+  /** The turn on the way, evenly by u. */
+  EvenTurn turn() {
+    return turn;
   }
 
   /**
@@ -124,28 +103,11 @@ public final class LinePath {
   public void state(double u, double du, double ddu, double[] out) {
     Vec3 p = from.position();
     put(p.x() + u * dx, p.y() + u * dy, p.z() + u * dz, out, MotionState.POSITION);
-    rotation(u, out);
+    turn.rotation(u, out, MotionState.ROTATION);
     put(du * dx, du * dy, du * dz, out, MotionState.VELOCITY);
     put(ddu * dx, ddu * dy, ddu * dz, out, MotionState.ACCELERATION);
-    double turning = du * angle;
-    put(turning * ax, turning * ay, turning * az, out, MotionState.ANGULAR_VELOCITY);
-    double turningUp = ddu * angle;
-    put(turningUp * ax, turningUp * ay, turningUp * az, out, MotionState.ANGULAR_ACCELERATION);
-  }
-
-  /** Turn about the axis, then the first rotation: the product of eq. 5.11 written out. */
-  private void rotation(double u, double[] out) {
-    Quaternion q = from.rotation();
-    double c = Math.cos(u * angle / 2);
-    double s = Math.sin(u * angle / 2);
-    double x = s * ax;
-    double y = s * ay;
-    double z = s * az;
-    int at = MotionState.ROTATION;
-    out[at] = c * q.w() - x * q.x() - y * q.y() - z * q.z();
-    out[at + 1] = c * q.x() + x * q.w() + y * q.z() - z * q.y();
-    out[at + 2] = c * q.y() - x * q.z() + y * q.w() + z * q.x();
-    out[at + 3] = c * q.z() + x * q.y() - y * q.x() + z * q.w();
+    turn.turning(du, out, MotionState.ANGULAR_VELOCITY);
+    turn.turning(ddu, out, MotionState.ANGULAR_ACCELERATION);
   }
 
   private static void put(double x, double y, double z, double[] out, int at) {
