@@ -18,12 +18,15 @@ import java.util.List;
  */
 public final class PathFollower {
   /** Most by which joint values may differ from what was foretold, rad or of robot's length. */
-  private static final double SURPRISE = 0.01;
+  private static final double SURPRISE = 1e-3;
 
   /** Shortest and longest steps as shares of the path. */
   private static final double SHORTEST = 1e-8;
 
   private static final double LONGEST = 1.0 / 16;
+
+  /** Step of differences as a share of the path. */
+  private static final double DIFFERENCE = 1e-4;
 
   private final Robot robot;
   private final PathCurve curve;
@@ -110,6 +113,7 @@ public final class PathFollower {
     if (outcome != Outcome.FOLLOWED) {
       return stuck(0, q, outcome == Outcome.LOST ? 0 : motion.condition());
     }
+    curveOfShortest(0, q, q1, q2);
     List<Knot> knots = new ArrayList<>();
     knots.add(new Knot(0, q.clone(), q1.clone(), q2.clone()));
     double s = 0;
@@ -139,10 +143,43 @@ public final class PathFollower {
       System.arraycopy(next2, 0, q2, 0, n);
       s = to;
       condition = motion.condition();
+      curveOfShortest(s, q, q1, q2);
       knots.add(new Knot(s, q.clone(), q1.clone(), q2.clone()));
       h = Math.min(step * (surprise < SURPRISE / 16 ? 2 : 1), LONGEST * length);
     }
     return new PathAudit(new JointPath(robot, grip, curve, knots)).answer();
+  }
+
+  /**
+   * Second derivatives of an arm with joints to spare. Its first derivatives are the shortest that
+   * fit; the shortest second ones would not be their derivatives, so these are taken from
+   * differences, of which {@link JointMotion} keeps what the path leaves free.
+   */
+  private void curveOfShortest(double s, double[] q, double[] q1, double[] q2) {
+    if (q.length <= 6) {
+      return;
+    }
+    double from = Math.max(0, s - DIFFERENCE * curve.length());
+    double to = Math.min(curve.length(), s + DIFFERENCE * curve.length());
+    double[] back = shortest(from, from - s, q, q1, q2);
+    double[] ahead = shortest(to, to - s, q, q1, q2);
+    for (int k = 0; k < q.length; k++) {
+      q2[k] = (ahead[k] - back[k]) / (to - from);
+    }
+    curve.at(s, point);
+    motion.solve(point, q, q1, q2);
+  }
+
+  /** First derivatives a little way off. */
+  private double[] shortest(double at, double step, double[] q, double[] q1, double[] q2) {
+    double[] near = new double[q.length];
+    for (int k = 0; k < near.length; k++) {
+      near[k] = q[k] + step * (q1[k] + step * q2[k] / 2);
+    }
+    double[] first = new double[q.length];
+    curve.at(at, point);
+    motion.solveFromRest(point, near, first, new double[q.length]);
+    return first;
   }
 
   /** Why it did not get on. */

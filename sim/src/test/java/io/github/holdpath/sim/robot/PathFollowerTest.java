@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.ThreadMXBean;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -16,6 +17,7 @@ import io.github.holdpath.sim.robot.Following.Singular;
 import io.github.holdpath.sim.robot.JointMotion.Outcome;
 import io.github.holdpath.sim.robot.Reach.Cause;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,21 +29,27 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class PathFollowerTest {
   private static final double EXACT = 1e-9;
+
+  /** What the virtual machine may book on its own, bytes over all calls; one array is 24 a call. */
+  private static final long ALLOCATION_NOISE = 4096;
+
   private static final Vec3 STILL = Vec3.ZERO;
   private static final Pose GRIP =
       new Pose(new Vec3(0.02, 0.01, 0.15), Quaternion.ofRpy(0.1, -0.2, 0.5));
 
-  /** A robot, joint values to begin with, and how far it goes. */
-  record Case(Robot robot, double[] start, double length) {}
+  /** A robot, joint values to begin with, how far it goes and which way. */
+  record Case(Robot robot, double[] start, double length, int sign) {}
 
   static Stream<Case> cases() throws IOException {
     return Stream.of(
-        new Case(Robots.gantry(Robots.BASE, Robots.MOUNT), new double[] {0, 0, 0.4, 0}, 0.3),
-        new Case(Robots.scara(Robots.BASE, Robots.MOUNT), new double[] {0.5, 1, -0.1, 0}, 0.2),
-        new Case(Robots.delta(Robots.BASE, Robots.MOUNT, true), new double[] {0, 0.2, 0, 0}, 0.2),
-        new Case(Robots.logged(Robots.BASE), new double[] {0.3, 0.4, 1.2, 0.5, 0.8, -0.4}, 0.15),
-        new Case(Robots.offsetWrist(), new double[] {0.3, 0.4, 1.2, 0.5, 0.8, -0.4}, 0.15),
-        new Case(Robots.seven(), new double[] {0.3, 0.4, 0.2, 0.9, 0.1, 0.8, -0.4}, 0.15));
+        new Case(Robots.gantry(Robots.BASE, Robots.MOUNT), new double[] {0, 0, 0.4, 0}, 0.3, 1),
+        new Case(Robots.scara(Robots.BASE, Robots.MOUNT), new double[] {0.5, 1, -0.1, 0}, 0.2, -1),
+        new Case(
+            Robots.delta(Robots.BASE, Robots.MOUNT, true), new double[] {0, 0.2, 0, 0}, 0.2, 1),
+        new Case(
+            Robots.logged(Robots.BASE), new double[] {0.3, 0.4, 1.2, 0.5, 0.8, -0.4}, 0.15, -1),
+        new Case(Robots.offsetWrist(), new double[] {0.3, 0.4, 1.2, 0.5, 0.8, -0.4}, 0.15, -1),
+        new Case(Robots.seven(), new double[] {0.3, 0.4, 0.2, 0.9, 0.1, 0.8, -0.4}, 0.15, -1));
   }
 
   private static Robots.Line level(Case c, double turn) {
@@ -51,7 +59,7 @@ class PathFollowerTest {
     Vec3 up = c.robot.base().rotation().rotate(new Vec3(0, 0, 1));
     Vec3 axis = leans ? new Vec3(0.6, -0.3, 0.5) : up;
     Vec3 way = up.cross(new Vec3(0.3, 0.2, 0.5)).unit().plus(up.times(0.2)).unit();
-    return new Robots.Line(from, way, axis.times(turn), c.length);
+    return new Robots.Line(from, way.times(c.sign), axis.times(turn), c.length);
   }
 
   @ParameterizedTest
@@ -59,8 +67,7 @@ class PathFollowerTest {
   void jointsLeadTheToolAlongThePath(Case c) {
     Robots.Line line = level(c, 2);
     Followed followed =
-        assertInstanceOf(
-            Followed.class, PathFollower.follow(c.robot, line, GRIP, c.start), c.toString());
+        assertInstanceOf(Followed.class, PathFollower.follow(c.robot, line, GRIP, c.start));
     JointPathSampler sampler = followed.path().sampler();
     SplittableRandom random = new SplittableRandom(41);
     int n = c.start.length;
@@ -272,5 +279,42 @@ class PathFollowerTest {
                 () -> PathFollower.follow(gantry, none, Pose.IDENTITY))
             .getMessage();
     assertTrue(message != null && message.contains("curve"), message);
+  }
+
+  /** A straight slide that allocates nothing itself. */
+  private static PathCurve slide(Case c) {
+    double[] flat = new double[25];
+    level(c, 0).at(0, flat);
+    return new PathCurve() {
+      @Override
+      public double length() {
+        return c.length;
+      }
+
+      @Override
+      public void at(double s, double[] out) {
+        System.arraycopy(flat, 0, out, 0, out.length);
+        for (int i = 0; i < 3; i++) {
+          out[i] += s * flat[7 + i];
+        }
+      }
+    };
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void samplingAllocatesNothing(Case c) {
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    Followed followed =
+        assertInstanceOf(Followed.class, PathFollower.follow(c.robot, slide(c), GRIP, c.start));
+    JointPathSampler sampler = followed.path().sampler();
+    double[][] q = new double[3][c.start.length];
+    sampler.at(0, q[0], q[1], q[2]);
+    long before = threads.getCurrentThreadAllocatedBytes();
+    for (int i = 0; i < 1000; i++) {
+      sampler.at(c.length * i / 1000, q[0], q[1], q[2]);
+    }
+    long booked = threads.getCurrentThreadAllocatedBytes() - before;
+    assertTrue(booked < ALLOCATION_NOISE, "bytes allocated: " + booked);
   }
 }
