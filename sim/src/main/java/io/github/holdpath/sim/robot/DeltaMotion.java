@@ -45,7 +45,7 @@ public final class DeltaMotion implements RobotMotion {
   private double turnRate;
   private double turnSecond;
 
-  /** With every joint at value 0, where that is possible. */
+  /** In no state yet: nothing may be read before one is set. */
   DeltaMotion(Delta robot) {
     drives = robot.joints().size();
     radius = robot.radius();

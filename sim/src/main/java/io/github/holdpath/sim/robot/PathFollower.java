@@ -57,9 +57,10 @@ public final class PathFollower {
   public static Following follow(Robot robot, PathCurve curve, Pose grip) {
     PathFollower follower = new PathFollower(robot, curve, grip);
     Reach reach = robot.inverse(ReachScan.flangeAt(curve, 0, grip));
-    if (!(reach instanceof Reach.Reached reached)) {
-      return new ReachScan(robot, curve, grip, new double[0]).from(0).orElseThrow();
+    if (reach instanceof Reach.Unreachable out) {
+      return ReachScan.fromStart(robot, curve, grip, out);
     }
+    Reach.Reached reached = (Reach.Reached) reach;
     List<Posture> starts = StartChoice.ranked(robot, reached.postures());
     if (starts.isEmpty()) {
       return pastAtStart(robot, reached.postures().get(0));

@@ -26,14 +26,33 @@ final class ReachScan {
   /**
    * Begins where the robot stood.
    *
-   * @param near joint values to search from; empty if there are none
+   * @param near joint values to search from, where there is no closed form
    */
   ReachScan(Robot robot, PathCurve curve, Pose grip, double[] near) {
     this.robot = robot;
     this.curve = curve;
     this.grip = grip;
     this.near = near.clone();
-    closedForm = near.length == 0 || !(robot instanceof SerialArm arm) || arm.hasClosedForm();
+    closedForm = hasClosedForm(robot);
+  }
+
+  private static boolean hasClosedForm(Robot robot) {
+    return !(robot instanceof SerialArm arm) || arm.hasClosedForm();
+  }
+
+  /**
+   * The answer for a path that begins out of reach. Where that took a search the rest of the path
+   * is not looked at: each look would take as long.
+   */
+  static OutOfReach fromStart(Robot robot, PathCurve curve, Pose grip, Unreachable atStart) {
+    OutOfReach start = new OutOfReach(0, 0, atStart);
+    if (!hasClosedForm(robot)) {
+      return start;
+    }
+    Optional<OutOfReach> more = new ReachScan(robot, curve, grip, new double[0]).from(0);
+    return more.filter(out -> out.why().measure() > atStart.measure())
+        .map(out -> new OutOfReach(0, out.worstAt(), out.why()))
+        .orElse(start);
   }
 
   /** Pose of the flange in the world at a place of the path; allocates. */

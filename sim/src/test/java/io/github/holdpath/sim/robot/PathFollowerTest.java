@@ -317,4 +317,21 @@ class PathFollowerTest {
     long booked = threads.getCurrentThreadAllocatedBytes() - before;
     assertTrue(booked < ALLOCATION_NOISE, "bytes allocated: " + booked);
   }
+
+  @Test
+  void saysThatThePathBeginsOutOfReach() {
+    Scara scara = Robots.scara(Pose.IDENTITY, Robot.HANGING);
+    Pose from = new Pose(new Vec3(0, 0.7, -0.1), Robot.HANGING.rotation());
+    Robots.Line line = new Robots.Line(from, new Vec3(0, 1, 0), STILL, 0.2);
+    OutOfReach out =
+        assertInstanceOf(OutOfReach.class, PathFollower.follow(scara, line, Pose.IDENTITY));
+    assertEquals(0, out.at());
+    assertEquals(0.3, out.why().measure(), EXACT);
+    assertEquals(0.2, out.worstAt(), EXACT);
+    Robots.Line away = new Robots.Line(Pose.at(3, 0, 0), new Vec3(0, 1, 0), STILL, 0.2);
+    OutOfReach searched =
+        assertInstanceOf(
+            OutOfReach.class, PathFollower.follow(Robots.offsetWrist(), away, Pose.IDENTITY));
+    assertEquals(Cause.NOT_FOUND, searched.why().cause());
+  }
 }

@@ -3,6 +3,7 @@ package io.github.holdpath.sim.robot;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.spatial.Pose;
@@ -262,14 +263,51 @@ class RobotInverseTest {
             OptionalDouble.empty());
     assertFault(planar.inverse(Pose.at(0.1, -0.2, 0)), Cause.NO_AXIS, 0.2, "no such axis");
     assertEquals(2, planar.joints().size());
-    assertFault(Robots.oblique().inverse(Pose.at(3, 0, 0)), Cause.TOO_FAR, 1.5, "stretched");
+    Unreachable far =
+        assertInstanceOf(Unreachable.class, Robots.oblique().inverse(Pose.at(3, 0, 0)));
+    assertEquals(Cause.TOO_FAR, far.cause());
+    assertTrue(far.measure() > 1 && far.measure() < 3, "metres out: " + far.measure());
   }
 
   private static void assertFault(Reach reach, Cause cause, double measure, String words) {
     Unreachable fault = assertInstanceOf(Unreachable.class, reach);
     assertEquals(cause, fault.cause());
     assertTrue(fault.reason().contains(words), fault.reason());
-    // The long arm's reach is not worked out by hand: half of it either way.
-    assertEquals(measure, fault.measure(), cause == Cause.TOO_FAR && measure == 1.5 ? 0.7 : 1e-9);
+    assertEquals(measure, fault.measure(), 1e-9);
+  }
+
+  @Test
+  void roomIsTheShareOfHalfTheRange() {
+    JointLimits limits = Robots.range(-1, 3);
+    assertEquals(1, limits.room(1));
+    assertEquals(0.25, limits.room(-0.5));
+    assertEquals(-0.5, limits.room(4));
+    assertEquals(1, JointLimits.NONE.room(100));
+    assertEquals(5, limits.withAcceleration(5).acceleration());
+    assertThrows(IllegalArgumentException.class, () -> limits.withAcceleration(0));
+  }
+
+  @Test
+  void refusesSizesThatAreNone() {
+    Scara scara = Robots.scara(Pose.IDENTITY, Pose.IDENTITY);
+    String message =
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    new Scara(
+                        0.3,
+                        -0.2,
+                        scara.shoulder(),
+                        scara.elbow(),
+                        scara.lift(),
+                        scara.turn(),
+                        Pose.IDENTITY,
+                        Pose.IDENTITY,
+                        OptionalDouble.empty()))
+            .getMessage();
+    assertTrue(message != null && message.contains("foreArm"), message);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new SerialArm(Robots.seven().chain(), Pose.IDENTITY, OptionalDouble.of(0)));
   }
 }
