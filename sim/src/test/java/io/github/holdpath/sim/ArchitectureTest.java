@@ -76,7 +76,7 @@ class ArchitectureTest {
           .whereLayer("timelaw")
           .mayNotAccessAnyLayer()
           .whereLayer("robot")
-          .mayNotAccessAnyLayer()
+          .mayOnlyAccessLayers("path")
           .whereLayer("surface")
           .mayNotAccessAnyLayer()
           .whereLayer("motion")

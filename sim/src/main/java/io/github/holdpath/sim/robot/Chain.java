@@ -63,6 +63,7 @@ public record Chain(List<Joint> joints, Pose flange) {
     double lower = leader.limits().lower();
     double upper = leader.limits().upper();
     double speed = leader.limits().speed();
+    double acceleration = leader.limits().acceleration();
     for (Joint joint : joints) {
       if (joint.mimic().isPresent() && joint.mimic().get().leader().equals(leader.name())) {
         Mimic m = joint.mimic().get();
@@ -71,9 +72,11 @@ public record Chain(List<Joint> joints, Pose flange) {
         lower = Math.max(lower, Math.min(a, b));
         upper = Math.min(upper, Math.max(a, b));
         speed = Math.min(speed, joint.limits().speed() / Math.abs(m.multiplier()));
+        acceleration =
+            Math.min(acceleration, joint.limits().acceleration() / Math.abs(m.multiplier()));
       }
     }
-    return new JointLimits(lower, upper, speed, leader.limits().effort());
+    return new JointLimits(lower, upper, speed, acceleration, leader.limits().effort());
   }
 
   /**

@@ -17,7 +17,7 @@ import java.util.List;
  *
  * @see "Craig: Introduction to Robotics, 3rd ed. 2005, chapters 5 and 6 (from memory)"
  */
-public final class ChainMotion {
+public final class ChainMotion implements RobotMotion {
   private final int drives;
   private final int[] driveOf;
   private final boolean[] turns;
@@ -67,31 +67,21 @@ public final class ChainMotion {
     moveTo(rest);
   }
 
-  /** Number of joints with a drive of their own: the length of every array of joint values. */
+  @Override
   public int drives() {
     return drives;
   }
 
-  /**
-   * Sets the chain at rest.
-   *
-   * @param q joint values, rad or m
-   */
-  public void moveTo(double[] q) {
-    move(q, rest, rest);
+  @Override
+  public boolean moveTo(double[] q) {
+    return move(q, rest, rest);
   }
 
-  /**
-   * Sets the chain in motion.
-   *
-   * @param q joint values, rad or m
-   * @param qd their rates, rad/s or m/s
-   * @param qdd their second rates, rad/s^2 or m/s^2
-   */
-  public void move(double[] q, double[] qd, double[] qdd) {
-    check(q, "joint values");
-    check(qd, "joint speeds");
-    check(qdd, "joint accelerations");
+  @Override
+  public boolean move(double[] q, double[] qd, double[] qdd) {
+    check(q, drives, "joint values");
+    check(qd, drives, "joint speeds");
+    check(qdd, drives, "joint accelerations");
     FrameMotion before = base;
     for (int i = 0; i < frames.length; i++) {
       int k = driveOf[i];
@@ -111,6 +101,7 @@ public final class ChainMotion {
       before = frame;
     }
     flange.fixedTo(before, flangeInLast);
+    return true;
   }
 
   private void halfAngle(double[] axis, double angle) {
@@ -121,7 +112,8 @@ public final class ChainMotion {
     turn[3] = axis[2] * s;
   }
 
-  private void check(double[] x, String what) {
+  /** Refuses an array of another length, and numbers that are not finite. */
+  static void check(double[] x, int drives, String what) {
     if (x.length != drives) {
       throw new IllegalArgumentException(
           what + " must be " + drives + " numbers, but were " + x.length);
@@ -133,18 +125,14 @@ public final class ChainMotion {
     }
   }
 
-  /** Pose of the flange in the base, {@code X_BF}; allocates. */
+  @Override
   public Pose flangePose() {
     double[] q = flange.q;
     return new Pose(
         new Vec3(flange.p[0], flange.p[1], flange.p[2]), new Quaternion(q[0], q[1], q[2], q[3]));
   }
 
-  /**
-   * Motion of the flange, seen from and in the axes of the base.
-   *
-   * @param state flat form of {@link MotionState}, overwritten
-   */
+  @Override
   public void flange(double[] state) {
     System.arraycopy(flange.p, 0, state, MotionState.POSITION, 3);
     System.arraycopy(flange.q, 0, state, MotionState.ROTATION, 4);
@@ -154,11 +142,7 @@ public final class ChainMotion {
     System.arraycopy(flange.alpha, 0, state, MotionState.ANGULAR_ACCELERATION, 3);
   }
 
-  /**
-   * Jacobian J of the flange: {@code (v, omega) = J q'}.
-   *
-   * @param jacobian row-major, 6 rows by drives, overwritten
-   */
+  @Override
   public void jacobian(double[] jacobian) {
     clear(jacobian);
     for (int i = 0; i < frames.length; i++) {

@@ -1,0 +1,141 @@
+package io.github.holdpath.sim.robot;
+
+import java.util.Arrays;
+
+/**
+ * Singular values of a Jacobian and the solutions that they give, by rotating its columns (where it
+ * is wider than high, its rows) square to each other. A workspace; nothing allocates (theory, eq.
+ * 8.12).
+ *
+ * @see "Hestenes: Inversion of matrices by biorthogonalization, J. SIAM 6, 1958 (from memory)"
+ */
+final class SingularValues {
+  private static final int ROWS = 6;
+  private static final int MOST_SWEEPS = 30;
+
+  /** Cosine below which two columns count as square to each other. */
+  private static final double SQUARE = 1e-15;
+
+  private final int n;
+  private final boolean wide;
+  private final int count;
+  private final int height;
+  private final double[][] b;
+  private final double[][] v;
+  private final double[] norm2;
+
+  /**
+   * For matrices of 6 rows.
+   *
+   * @param n number of columns
+   */
+  SingularValues(int n) {
+    this.n = n;
+    wide = n > ROWS;
+    count = Math.min(n, ROWS);
+    height = Math.max(n, ROWS);
+    b = new double[count][height];
+    v = new double[count][count];
+    norm2 = new double[count];
+  }
+
+  /**
+   * Takes a matrix apart.
+   *
+   * @param a row-major, 6 rows by n
+   */
+  void of(double[] a) {
+    for (int c = 0; c < count; c++) {
+      for (int r = 0; r < height; r++) {
+        b[c][r] = wide ? a[c * n + r] : a[r * n + c];
+      }
+      Arrays.fill(v[c], 0);
+      v[c][c] = 1;
+    }
+    boolean turned = true;
+    for (int sweep = 0; turned && sweep < MOST_SWEEPS; sweep++) {
+      turned = false;
+      for (int i = 0; i < count - 1; i++) {
+        for (int j = i + 1; j < count; j++) {
+          turned |= square(i, j);
+        }
+      }
+    }
+    for (int c = 0; c < count; c++) {
+      norm2[c] = dot(b[c], b[c]);
+    }
+  }
+
+  /** Rotates two columns square to each other; false if they are already. */
+  private boolean square(int i, int j) {
+    double ij = dot(b[i], b[j]);
+    double ii = dot(b[i], b[i]);
+    double jj = dot(b[j], b[j]);
+    if (Math.abs(ij) <= SQUARE * Math.sqrt(ii * jj)) {
+      return false;
+    }
+    double z = (jj - ii) / (2 * ij);
+    double t = Math.copySign(1 / (Math.abs(z) + Math.hypot(1, z)), z);
+    double c = 1 / Math.hypot(1, t);
+    rotate(b[i], b[j], c, c * t);
+    rotate(v[i], v[j], c, c * t);
+    return true;
+  }
+
+  private static void rotate(double[] x, double[] y, double c, double s) {
+    for (int k = 0; k < x.length; k++) {
+      double xk = x[k];
+      x[k] = c * xk - s * y[k];
+      y[k] = s * xk + c * y[k];
+    }
+  }
+
+  private static double dot(double[] x, double[] y) {
+    double sum = 0;
+    for (int k = 0; k < x.length; k++) {
+      sum += x[k] * y[k];
+    }
+    return sum;
+  }
+
+  /** Least singular value. */
+  double least() {
+    double least = Double.POSITIVE_INFINITY;
+    for (double x : norm2) {
+      least = Math.min(least, x);
+    }
+    return Math.sqrt(least);
+  }
+
+  /** Greatest singular value. */
+  double greatest() {
+    double greatest = 0;
+    for (double x : norm2) {
+      greatest = Math.max(greatest, x);
+    }
+    return Math.sqrt(greatest);
+  }
+
+  /**
+   * The shortest x of those that come nearest to {@code A x = y}, each part damped by {@code
+   * sigma^2 / (sigma^2 + damping)}; parts without a singular value are left out.
+   *
+   * @param y 6 numbers
+   * @param damping not negative; 0 for none
+   * @param x n numbers, overwritten
+   */
+  void solve(double[] y, double damping, double[] x) {
+    Arrays.fill(x, 0);
+    double floor = 1e-28 * greatest() * greatest();
+    for (int c = 0; c < count; c++) {
+      if (norm2[c] <= floor) {
+        continue;
+      }
+      double share = dot(wide ? v[c] : b[c], y) / (norm2[c] + damping);
+      double[] along = wide ? b[c] : v[c];
+      for (int k = 0; k < n; k++) {
+        x[k] += share * along[k];
+      }
+    }
+  }
+}
