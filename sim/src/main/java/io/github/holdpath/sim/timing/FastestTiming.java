@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the fastest timing of a path within the limits of its rows (theory, section 5.8). An
+ * Finds the fastest timing of a path within the limits of its rows (theory, section 5.10). An
  * instance is a workspace that can be used again and then allocates nothing until {@link #result}
  * is asked for: one for each thread.
  *

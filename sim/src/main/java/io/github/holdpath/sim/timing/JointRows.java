@@ -4,7 +4,7 @@ import io.github.holdpath.sim.timelaw.AxisLimits;
 import java.util.List;
 
 /**
- * The limits of speed and acceleration of each joint along a path (theory, eq. 5.22). The jerk of
+ * The limits of speed and acceleration of each joint along a path (theory, eq. 5.42). The jerk of
  * the limits is not looked at. Holds scratch memory: one instance per thread.
  */
 public final class JointRows implements PathRows {

@@ -3,7 +3,7 @@ package io.github.holdpath.sim.timing;
 /**
  * Limits along a path, by a parameter s from 0 to {@link #length}. With the acceleration {@code u =
  * s''} and the squared rate {@code x = s'^2}, every row k at the place s is {@code a_k u + b_k x <=
- * c_k}, and {@code x} is at most a cap (theory, eq. 5.21).
+ * c_k}, and {@code x} is at most a cap (theory, eq. 5.41).
  *
  * <p>A path consists of pieces within which the rows are smooth functions of s; where they jump or
  * bend sharply, a new piece begins. At the place where two pieces meet both are asked.

@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * When a path is where: cells within which the acceleration along the path is a linear function of
- * the place (theory, eq. 5.23). Immutable. Queries allocate nothing.
+ * the place (theory, eq. 5.43). Immutable. Queries allocate nothing.
  */
 public final class Timing implements TimingResult {
   /** Offset of s in the state that {@link #at} writes. */
@@ -17,7 +17,7 @@ public final class Timing implements TimingResult {
   /** Offset of s'', 1/s^2 in the unit of s. */
   public static final int ACCELERATION = 2;
 
-  /** Angle below which the functions of eq. 5.26 are their first terms, to rounding. */
+  /** Angle below which the functions of eq. 5.46 are their first terms, to rounding. */
   private static final double STRAIGHT = 1e-8;
 
   private final double[] s;

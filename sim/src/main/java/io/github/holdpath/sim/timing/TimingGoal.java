@@ -28,7 +28,7 @@ public record TimingGoal(int firstCells, int mostCells, double tolerance, boolea
   /**
    * Cells where they are needed, limits kept everywhere. The usual choice.
    *
-   * @param tolerance part of the duration, as 5e-4
+   * @param tolerance part of the duration, as 1e-3; it is met by estimate, not by proof
    */
   public static TimingGoal adaptive(double tolerance) {
     return new TimingGoal(16, 20_000, tolerance, true);

@@ -165,7 +165,7 @@ final class TimingGrid {
     Arrays.fill(head, 0, cells, -1);
   }
 
-  /** Squared rate at t behind the begin of a cell, from those at its ends (theory, eq. 5.23). */
+  /** Squared rate at t behind the begin of a cell, from those at its ends (theory, eq. 5.43). */
   double square(int cell, double t, double from, double to) {
     double h = step(cell);
     return from + (to - from) * (t / h) + bend[cell] * t * (t - h);

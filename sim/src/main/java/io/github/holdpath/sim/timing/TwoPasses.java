@@ -1,7 +1,7 @@
 package io.github.holdpath.sim.timing;
 
 /**
- * The two passes over a grid (theory, section 5.8). Backwards: from which squared rates x of each
+ * The two passes over a grid (theory, section 5.10). Backwards: from which squared rates x of each
  * node can the end still be reached within all limits? They are an interval, {@link #low} to {@link
  * #high}. Forwards: the largest x in it that the node before can reach.
  */
@@ -9,10 +9,10 @@ final class TwoPasses {
   /** Part by which a start may be above what the end permits, as rounding. */
   private static final double ROUNDING = 1e-12;
 
-  /** Below this the third term of the series of eq. 5.25 is rounding: 1e-5 cubed. */
+  /** Below this the third term of the series of eq. 5.45 is rounding: 1e-5 cubed. */
   private static final double SERIES = 1e-5;
 
-  /** With 1 x could touch 0 within the cell (theory, section 5.8). */
+  /** With 1 x could touch 0 within the cell (theory, section 5.10). */
   private static final double CLEAR = 0.8;
 
   final CellProgram program = new CellProgram();
@@ -149,7 +149,7 @@ final class TwoPasses {
   }
 
   /**
-   * Time taken by a cell (theory, eq. 5.25), s; infinite where it would stand still.
+   * Time taken by a cell (theory, eq. 5.45), s; infinite where it would stand still.
    *
    * @param h its length, in the unit of s
    * @param bend how much the acceleration grows by s within it, 1/s^2
