@@ -29,6 +29,31 @@ public final class AxisPlanner {
       double p0, double v0, double a0, double p1, double v1, double a1, AxisLimits limits) {
     chain.begin(p0, v0, a0);
     recovery = 0;
+    prepare(chain, p1, v1, a1, limits);
+    recovery = chain.duration();
+    double from = chain.position();
+    fastest.plan(
+        chain,
+        chain.speed(),
+        chain.acceleration(),
+        v1,
+        a1,
+        p1 - from,
+        scale(from, p1, limits),
+        limits);
+  }
+
+  /** Size of positions that rounding is measured by. */
+  static double scale(double from, double to, AxisLimits l) {
+    double speeds = l.maxSpeed() - l.minSpeed();
+    double accelerations = l.maxAcceleration() - l.minAcceleration();
+    return speeds * (speeds / accelerations + accelerations / l.jerk())
+        + Math.abs(from)
+        + Math.abs(to);
+  }
+
+  /** Checks the end, and recovers from a start beyond the limits. */
+  static void prepare(JerkChain chain, double p1, double v1, double a1, AxisLimits limits) {
     if (!inside(v1, a1, limits, -1)) {
       throw new IllegalArgumentException(
           "the end "
@@ -37,28 +62,15 @@ public final class AxisPlanner {
               + limits
               + "; choose it nearer to rest");
     }
-    if (!inside(v0, a0, limits, 1)) {
-      recover(limits);
-    }
-    double from = chain.position();
-    double speeds = limits.maxSpeed() - limits.minSpeed();
-    double accelerations = limits.maxAcceleration() - limits.minAcceleration();
-    double scale =
-        speeds * (speeds / accelerations + accelerations / limits.jerk())
-            + Math.abs(from)
-            + Math.abs(p1);
-    fastest.plan(chain, chain.speed(), chain.acceleration(), v1, a1, p1 - from, scale, limits);
-  }
-
-  private void recover(AxisLimits limits) {
-    Recovery.add(chain, limits);
     if (!inside(chain.speed(), chain.acceleration(), limits, 1)) {
-      throw new IllegalArgumentException(
-          "the start recovers past the opposite limit of speed in "
-              + limits
-              + "; brake more gently first");
+      Recovery.add(chain, limits);
+      if (!inside(chain.speed(), chain.acceleration(), limits, 1)) {
+        throw new IllegalArgumentException(
+            "the start recovers past the opposite limit of speed in "
+                + limits
+                + "; brake more gently first");
+      }
     }
-    recovery = chain.duration();
   }
 
   /** Whether a state keeps the limits and can go on to do so, or has come so where backwards. */

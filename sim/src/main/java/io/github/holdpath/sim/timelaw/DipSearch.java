@@ -2,7 +2,7 @@ package io.github.holdpath.sim.timelaw;
 
 /**
  * The fastest move of an {@link UpMove} whose acceleration dips, but not below 0, before it rises
- * to that of the end (theory, eq. 5.24 and 5.25). The lower the dip, the longer the move; so the
+ * to that of the end (theory, eq. 5.20 and 5.25). The lower the dip, the longer the move; so the
  * first dip from above that has the way is the fastest.
  */
 final class DipSearch {
@@ -28,30 +28,34 @@ final class DipSearch {
     return lowest > 0;
   }
 
-  /** Looks for it; fills the times and gives true if there is one. */
-  boolean find(UpMove m, double k0, double k1) {
+  /** Looks for it below a dip; fills the times and gives true if there is one. */
+  boolean find(UpMove m, double highest) {
+    begin(m);
+    double peak = peak(lowest);
+    if (speed(peak, lowest) >= 0) {
+      // The speed at the peak falls with the dip, so the way only grows.
+      return way(lowest) >= m.way - m.slack && take(m, root(m, lowest, highest));
+    }
+    places(v0 - a0 * a0 / (2 * j), v1 - a1 * a1 / (2 * j));
+    double last = highest;
+    for (int i = 0; i < count; i++) {
+      if (places[i] <= last && way(places[i]) >= m.way - m.slack) {
+        return take(m, root(m, places[i], last));
+      }
+      last = Math.min(last, places[i]);
+    }
+    return false;
+  }
+
+  private void begin(UpMove m) {
     v0 = m.v0;
     a0 = m.a0;
     v1 = m.v1;
     a1 = m.a1;
     j = m.j;
     up = m.up;
-    c = Math.max(0, j * (k1 - k0));
+    c = Math.max(0, j * (v1 - v0) + (a0 * a0 - a1 * a1) / 2);
     lowest = a0 > 0 ? Math.min(a1, Math.sqrt(Math.max(0, a0 * a0 - c))) : 0;
-    double peak = peak(lowest);
-    if (speed(peak, lowest) >= 0) {
-      // The speed at the peak falls with the dip, so the way only grows.
-      return way(lowest) >= m.way - m.slack && take(m, root(m, lowest, a1));
-    }
-    places(k0, k1);
-    double last = a1;
-    for (int i = 0; i < count; i++) {
-      if (way(places[i]) >= m.way - m.slack) {
-        return take(m, root(m, places[i], last));
-      }
-      last = places[i];
-    }
-    return false;
   }
 
   /** Dips from above between which the way only grows or only falls. */

@@ -22,11 +22,8 @@ final class FastestMove {
       double way,
       double scale,
       AxisLimits l) {
-    double j = l.jerk();
-    double straight = (a1 > a0 ? a1 * a1 - a0 * a0 : a0 * a0 - a1 * a1) / 2;
-    up.j = j;
     up.slack = MISS * scale;
-    if (!attempt(j * (v1 - v0) < straight, v0, a0, v1, a1, way, l)) {
+    if (!attempt(down(v0, a0, v1, a1, l.jerk()), v0, a0, v1, a1, way, l)) {
       attempt(!mirrored, v0, a0, v1, a1, way, l);
     }
     append(out);
@@ -36,29 +33,45 @@ final class FastestMove {
       boolean mirror, double v0, double a0, double v1, double a1, double way, AxisLimits l) {
     mirrored = mirror;
     turned = false;
-    double sign = mirror ? -1 : 1;
-    up.v0 = sign * v0;
-    up.a0 = sign * a0;
-    up.v1 = sign * v1;
-    up.a1 = sign * a1;
-    up.way = sign * way;
-    up.top = mirror ? -l.minSpeed() : l.maxSpeed();
-    up.up = mirror ? -l.minAcceleration() : l.maxAcceleration();
-    up.down = mirror ? l.maxAcceleration() : -l.minAcceleration();
+    load(up, mirror, false, v0, a0, v1, a1, way, l);
     double over = up.way - up.change();
     if (Math.abs(over) <= up.slack) {
       return true;
     }
     if (over < 0) {
       turned = true;
-      up.v0 = -sign * v1;
-      up.a0 = sign * a1;
-      up.v1 = -sign * v0;
-      up.a1 = sign * a0;
-      up.way = -sign * way;
-      up.top = mirror ? l.maxSpeed() : -l.minSpeed();
+      load(up, mirror, true, v0, a0, v1, a1, way, l);
     }
     return up.climb();
+  }
+
+  /** Fills in a move as seen from the other side, or played from its end, or both. */
+  static void load(
+      UpMove m,
+      boolean mirror,
+      boolean turn,
+      double v0,
+      double a0,
+      double v1,
+      double a1,
+      double way,
+      AxisLimits l) {
+    double sign = mirror ? -1 : 1;
+    m.j = l.jerk();
+    m.v0 = turn ? -sign * v1 : sign * v0;
+    m.a0 = turn ? sign * a1 : sign * a0;
+    m.v1 = turn ? -sign * v0 : sign * v1;
+    m.a1 = turn ? sign * a0 : sign * a1;
+    m.way = turn ? -sign * way : sign * way;
+    m.top = mirror == turn ? l.maxSpeed() : -l.minSpeed();
+    m.up = mirror ? -l.minAcceleration() : l.maxAcceleration();
+    m.down = mirror ? l.maxAcceleration() : -l.minAcceleration();
+  }
+
+  /** Whether the quickest change of speed goes down first. */
+  static boolean down(double v0, double a0, double v1, double a1, double j) {
+    double straight = (a1 > a0 ? a1 * a1 - a0 * a0 : a0 * a0 - a1 * a1) / 2;
+    return j * (v1 - v0) < straight;
   }
 
   /** Adds the phases as they are for the axis itself. */

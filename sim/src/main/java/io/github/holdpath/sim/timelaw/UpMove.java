@@ -62,7 +62,7 @@ final class UpMove {
     double k0 = v0 - a0 * a0 / (2 * j);
     double k1 = v1 - a1 * a1 / (2 * j);
     if (a1 > 0) {
-      if (dips.find(this, k0, k1)) {
+      if (dips.find(this, a1)) {
         return true;
       }
       if (dips.gap()) {
@@ -73,11 +73,11 @@ final class UpMove {
     return true;
   }
 
-  /** Eq. 5.22: a move over one speed without acceleration. */
+  /** Eq. 5.26: a move over one speed without acceleration. */
   private void over(double k0, double k1) {
     double own0 = Math.max(0, a0);
     double own1 = Math.max(0, -a1);
-    double length = way + (k0 + a0 * a0 / (6 * j)) * (a0 / j) - (k1 + a1 * a1 / (6 * j)) * (a1 / j);
+    double length = way + added(k0, k1);
     double left = length - ramp(k0, top, up) - ramp(k1, top, down);
     if (left >= 0) {
       double square0 = Math.max(own0 * own0, j * (top - k0));
@@ -95,6 +95,11 @@ final class UpMove {
       double x = root(k1, down, k0, up, low, length);
       ramps(x * x - d, x * x, 0);
     }
+  }
+
+  /** Way that whole ramps have more than the move. */
+  private double added(double k0, double k1) {
+    return (k0 + a0 * a0 / (6 * j)) * (a0 / j) - (k1 + a1 * a1 / (6 * j)) * (a1 / j);
   }
 
   /** Way of the ramp from a speed to another without acceleration at both. */
@@ -163,7 +168,7 @@ final class UpMove {
     return (k + gain / 2) * t + (far + gainFar / 2) * tFar;
   }
 
-  /** Derivative of {@link #fill} by x, eq. 5.23. */
+  /** Derivative of {@link #fill} by x, from that of eq. 5.26. */
   private double slope(double x, double k, double most, double d, double mostFar) {
     double v = k + x * x / j;
     double peak = Math.min(x, most);

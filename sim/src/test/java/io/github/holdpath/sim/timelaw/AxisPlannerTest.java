@@ -17,7 +17,7 @@ class AxisPlannerTest {
   private static final double SAME = 1e-9;
 
   @Test
-  void isAsFastAsTheSearchOverAllCandidates() {
+  void isNeverSlowerThanTheSearchOverAllCandidates() {
     IntStream.range(0, DRAWS)
         .parallel()
         .forEach(
@@ -28,8 +28,12 @@ class AxisPlannerTest {
               AxisState to =
                   StateToStateTest.drawState(random, l, random.nextInt(3) == 0 ? 0.05 : 2);
               double found = SearchedMove.plan(from, to, l).duration();
-              double actual = StateToState.plan(from, to, l).duration();
-              assertEquals(found, actual, SAME * (1 + found), "draw " + i + from + to + l);
+              AxisMove move = StateToState.plan(from, to, l);
+              assertTrue(move.duration() <= found + SAME * (1 + found), "draw " + i);
+              // About one in 100,000 is shorter: a pair of roots that the search overlooks.
+              if (move.duration() < found - SAME * (1 + found)) {
+                StateToStateTest.assertSound(move, from, to, l, "draw " + i);
+              }
             });
   }
 
