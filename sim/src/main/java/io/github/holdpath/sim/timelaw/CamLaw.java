@@ -12,9 +12,15 @@ import java.util.Optional;
  * @param speed largest first derivative
  * @param acceleration largest second derivative
  * @param jerk largest third derivative
+ * @param crest place of the largest second derivative, as a part of the duration
  */
 record CamLaw(
-    String name, List<Stretch> stretches, double speed, double acceleration, double jerk) {
+    String name,
+    List<Stretch> stretches,
+    double speed,
+    double acceleration,
+    double jerk,
+    double crest) {
   /**
    * A stretch of the first half.
    *
@@ -32,7 +38,8 @@ record CamLaw(
           List.of(new Stretch(0.5, new CamCurve.Quintic())),
           15.0 / 8,
           10 / Math.sqrt(3),
-          60);
+          60,
+          (1 - 1 / Math.sqrt(3)) / 2);
 
   private static final CamLaw MODIFIED_SINE =
       new CamLaw(
@@ -42,7 +49,8 @@ record CamLaw(
               new Stretch(0.5, sine(0.5, 0.5, MODIFIED, 9 / (4 * (4 + Math.PI)), 4 * Math.PI / 3))),
           MODIFIED,
           Math.PI * MODIFIED,
-          4 * Math.PI * Math.PI * MODIFIED);
+          4 * Math.PI * Math.PI * MODIFIED,
+          1.0 / 8);
 
   private static final CamLaw CYCLOIDAL =
       new CamLaw(
@@ -50,7 +58,17 @@ record CamLaw(
           List.of(new Stretch(0.5, sine(0, 0, 0, -1 / (2 * Math.PI), 2 * Math.PI))),
           2,
           2 * Math.PI,
-          4 * Math.PI * Math.PI);
+          4 * Math.PI * Math.PI,
+          1.0 / 4);
+
+  /** The curve of the first half at {@code tau}, a part of the duration up to 1/2. */
+  CamCurve curveAt(double tau) {
+    int i = 0;
+    while (i < stretches.size() - 1 && tau > stretches.get(i).to()) {
+      i++;
+    }
+    return stretches.get(i).curve();
+  }
 
   private static CamCurve sine(
       double centre, double position, double speed, double swing, double frequency) {

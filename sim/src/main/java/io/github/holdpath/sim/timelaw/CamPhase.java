@@ -9,7 +9,7 @@ package io.github.holdpath.sim.timelaw;
  *     end in the second, which is the first played backwards
  * @param mirrored whether it belongs to the second half
  * @param distance of the whole law
- * @param duration of the whole law, s
+ * @param whole duration of the law, s
  * @param curve of the first half
  */
 record CamPhase(
@@ -18,7 +18,7 @@ record CamPhase(
     double rest,
     boolean mirrored,
     double distance,
-    double duration,
+    double whole,
     CamCurve curve)
     implements LawPhase {
   /**
@@ -31,7 +31,7 @@ record CamPhase(
   }
 
   private double tau(double time) {
-    return (mirrored ? rest - time : time - rest) / duration;
+    return (mirrored ? rest - time : time - rest) / whole;
   }
 
   @Override
@@ -42,23 +42,27 @@ record CamPhase(
 
   @Override
   public double speedAt(double time) {
-    return distance / duration * curve.speed(tau(time));
+    return distance / whole * curve.speed(tau(time));
   }
 
   @Override
   public double accelerationAt(double time) {
-    double a = distance / duration / duration * curve.acceleration(tau(time));
+    double a = distance / whole / whole * curve.acceleration(tau(time));
     return mirrored ? -a : a;
   }
 
   @Override
   public double jerkAt(double time) {
-    return distance / duration / duration / duration * curve.jerk(tau(time));
+    return distance / whole / whole / whole * curve.jerk(tau(time));
+  }
+
+  /** The part of it between two times inside it. */
+  CamPhase part(double start, double end) {
+    return new CamPhase(start, end, rest, mirrored, distance, whole, curve);
   }
 
   @Override
   public CamPhase later(double delay) {
-    return new CamPhase(
-        from + delay, to + delay, rest + delay, mirrored, distance, duration, curve);
+    return new CamPhase(from + delay, to + delay, rest + delay, mirrored, distance, whole, curve);
   }
 }

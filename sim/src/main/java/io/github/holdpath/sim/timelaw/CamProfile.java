@@ -30,8 +30,9 @@ final class CamProfile extends LawProfile {
     return new CamProfile(law, distance, duration, regime);
   }
 
-  private static List<LawPhase> chain(CamLaw law, double distance, double duration) {
-    List<LawPhase> chain = new ArrayList<>();
+  /** The phases of a law of a distance and a duration. */
+  static List<CamPhase> chain(CamLaw law, double distance, double duration) {
+    List<CamPhase> chain = new ArrayList<>();
     List<CamLaw.Stretch> half = law.stretches();
     double start = 0;
     for (CamLaw.Stretch s : half) {

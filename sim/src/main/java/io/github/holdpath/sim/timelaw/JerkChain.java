@@ -3,124 +3,91 @@ package io.github.holdpath.sim.timelaw;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Stretches of constant jerk one after the other; filled in place, so that a search can reuse it.
- */
+/** Stretches of constant jerk one after the other; filled in place, so that it can be reused. */
 final class JerkChain {
   private static final int MOST = 16;
 
   private final double[] jerk = new double[MOST];
-  private final double[] time = new double[MOST];
+  private final double[] end = new double[MOST];
+  private final double[] position = new double[MOST + 1];
+  private final double[] speed = new double[MOST + 1];
+  private final double[] acceleration = new double[MOST + 1];
   private int count;
+  private double duration;
 
-  /** Takes all out. */
-  void clear() {
+  /** Takes all out and begins anew at a state. */
+  void begin(double positionThere, double speedThere, double accelerationThere) {
     count = 0;
+    duration = 0;
+    position[0] = positionThere;
+    speed[0] = speedThere;
+    acceleration[0] = accelerationThere;
   }
 
   /** Adds a stretch; one without time, or pushed below 0 by rounding, is left out. */
-  void add(double jerkThere, double duration) {
-    if (duration > 0) {
-      jerk[count] = jerkThere;
-      time[count++] = duration;
-    }
-  }
-
-  /** Adds the stretches of another chain. */
-  void add(JerkChain other) {
-    for (int i = 0; i < other.count; i++) {
-      add(other.jerk[i], other.time[i]);
-    }
-  }
-
-  /** Adds another chain played backwards: the jerk keeps its sign, the order turns. */
-  void addReversed(JerkChain other) {
-    for (int i = other.count - 1; i >= 0; i--) {
-      add(other.jerk[i], other.time[i]);
-    }
-  }
-
-  /** Turns every jerk round. */
-  void mirror() {
-    for (int i = 0; i < count; i++) {
-      jerk[i] = -jerk[i];
+  void add(double jerkThere, double time) {
+    if (time > 0) {
+      int i = count++;
+      double v = speed[i];
+      double a = acceleration[i];
+      jerk[i] = jerkThere;
+      duration += time;
+      end[i] = duration;
+      position[i + 1] = position[i] + time * (v + time * (a / 2 + time * (jerkThere / 6)));
+      speed[i + 1] = v + time * (a + time * (jerkThere / 2));
+      acceleration[i + 1] = a + time * jerkThere;
     }
   }
 
   /** Sum of the times, s. */
   double duration() {
-    double sum = 0;
-    for (int i = 0; i < count; i++) {
-      sum += time[i];
-    }
-    return sum;
+    return duration;
   }
 
-  /** Way from a speed and an acceleration on. */
-  double distance(double speed, double acceleration) {
-    double v = speed;
-    double a = acceleration;
-    double way = 0;
-    for (int i = 0; i < count; i++) {
-      double t = time[i];
-      way += t * (v + t * (a / 2 + t * jerk[i] / 6));
-      v += t * (a + t * jerk[i] / 2);
-      a += t * jerk[i];
-    }
-    return way;
+  /** Position at the end. */
+  double position() {
+    return position[count];
   }
 
-  /** The state to which it leads. */
-  AxisState from(AxisState start) {
-    AxisState s = start;
-    for (int i = 0; i < count; i++) {
-      s = s.after(time[i], jerk[i]);
-    }
-    return s;
+  /** Speed at the end, 1/s. */
+  double speed() {
+    return speed[count];
   }
 
-  /** The phases from a state on; one without time if there is nothing to do. */
-  List<LawPhase> phases(AxisState start) {
+  /** Acceleration at the end, 1/s^2. */
+  double acceleration() {
+    return acceleration[count];
+  }
+
+  /** Position, speed, acceleration and jerk at a time (s); times outside are clamped. */
+  void at(double time, double[] out) {
+    double t = Math.max(0, Math.min(duration, time));
+    int i = 0;
+    while (i < count - 1 && t > end[i]) {
+      i++;
+    }
+    t -= i == 0 ? 0 : end[i - 1];
+    double v = speed[i];
+    double a = acceleration[i];
+    double j = count == 0 ? 0 : jerk[i];
+    out[0] = position[i] + t * (v + t * (a / 2 + t * (j / 6)));
+    out[1] = v + t * (a + t * (j / 2));
+    out[2] = a + t * j;
+    out[3] = j;
+  }
+
+  /** The phases; one without time if there is nothing to do. */
+  List<LawPhase> phases() {
     List<LawPhase> phases = new ArrayList<>();
-    AxisState s = start;
-    double t = 0;
+    double from = 0;
     for (int i = 0; i < count; i++) {
-      phases.add(phase(t, t + time[i], s, jerk[i]));
-      s = s.after(time[i], jerk[i]);
-      t += time[i];
+      phases.add(phase(from, end[i], i, jerk[i]));
+      from = end[i];
     }
-    return phases.isEmpty() ? List.of(phase(0, 0, s, 0)) : phases;
+    return phases.isEmpty() ? List.of(phase(0, 0, 0, 0)) : phases;
   }
 
-  private static LawPhase phase(double from, double to, AxisState s, double jerk) {
-    return new JerkPhase(from, to, from, s.position(), s.speed(), s.acceleration(), jerk);
-  }
-
-  /** Whether speed and acceleration stay within the limits but for a part {@code slack} of them. */
-  boolean keeps(AxisState start, AxisLimits l, double slack) {
-    double v = start.speed();
-    double a = start.acceleration();
-    double speedSlack = slack * (l.maxSpeed() - l.minSpeed());
-    double slackA = slack * (l.maxAcceleration() - l.minAcceleration());
-    for (int i = 0; i < count; i++) {
-      double t = time[i];
-      double j = jerk[i];
-      double turn = j == 0 ? -1 : -a / j;
-      if (turn > 0 && turn < t) {
-        double extreme = v + turn * a / 2;
-        if (extreme > l.maxSpeed() + speedSlack || extreme < l.minSpeed() - speedSlack) {
-          return false;
-        }
-      }
-      v += t * (a + t * j / 2);
-      a += t * j;
-      if (v > l.maxSpeed() + speedSlack
-          || v < l.minSpeed() - speedSlack
-          || a > l.maxAcceleration() + slackA
-          || a < l.minAcceleration() - slackA) {
-        return false;
-      }
-    }
-    return true;
+  private LawPhase phase(double from, double to, int i, double jerkThere) {
+    return new JerkPhase(from, to, from, position[i], speed[i], acceleration[i], jerkThere);
   }
 }

@@ -11,7 +11,7 @@ public abstract sealed class LawProfile permits RampProfile, CamProfile {
   private final double distance;
   private final List<LawPhase> phases;
 
-  LawProfile(double distance, List<LawPhase> phases) {
+  LawProfile(double distance, List<? extends LawPhase> phases) {
     this.distance = distance;
     this.phases = List.copyOf(phases);
   }

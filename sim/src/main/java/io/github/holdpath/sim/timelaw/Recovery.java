@@ -10,20 +10,18 @@ final class Recovery {
 
   private Recovery() {}
 
-  /** Empty for a start inside. */
-  static JerkChain of(AxisState from, AxisLimits limits) {
-    JerkChain chain = new JerkChain();
-    if (step(chain, from, limits)) {
+  /** Adds it to a chain, from where that ends; nothing for an end inside. */
+  static void add(JerkChain chain, AxisLimits limits) {
+    if (step(chain, limits)) {
       // Back from the acceleration; the speed is beyond the other limit, if any.
-      step(chain, chain.from(from), limits);
+      step(chain, limits);
     }
-    return chain;
   }
 
   /** Recovers from a speed, or else from an acceleration; true where a speed may be left. */
-  private static boolean step(JerkChain chain, AxisState s, AxisLimits l) {
-    double v = s.speed();
-    double a = s.acceleration();
+  private static boolean step(JerkChain chain, AxisLimits l) {
+    double v = chain.speed();
+    double a = chain.acceleration();
     double j = l.jerk();
     double slackSpeed = ROUNDING * (l.maxSpeed() - l.minSpeed());
     double slack = ROUNDING * (l.maxAcceleration() - l.minAcceleration());

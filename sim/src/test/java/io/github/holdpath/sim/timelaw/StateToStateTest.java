@@ -242,7 +242,7 @@ class StateToStateTest {
     return new double[] {relax + time, way + time * (level + speed) / 2};
   }
 
-  private static AxisLimits drawLimits(SplittableRandom random) {
+  static AxisLimits drawLimits(SplittableRandom random) {
     return new AxisLimits(
         -random.nextDouble(0.3, 3),
         random.nextDouble(0.3, 3),
@@ -252,7 +252,7 @@ class StateToStateTest {
   }
 
   /** A state that keeps the limits, can go on to and can have come from within them. */
-  private static AxisState drawState(SplittableRandom random, AxisLimits l, double span) {
+  static AxisState drawState(SplittableRandom random, AxisLimits l, double span) {
     double position = span > 0 ? random.nextDouble(-span, span) : 0;
     while (true) {
       double v = random.nextInt(4) == 0 ? 0 : random.nextDouble(l.minSpeed(), l.maxSpeed());
