@@ -58,6 +58,13 @@ final class DipSearch {
     lowest = a0 > 0 ? Math.min(a1, Math.sqrt(Math.max(0, a0 * a0 - c))) : 0;
   }
 
+  /** Fills the times for a dip; gives its way. */
+  double at(UpMove m, double dip) {
+    begin(m);
+    take(m, dip);
+    return way(dip);
+  }
+
   /** Dips from above between which the way only grows or only falls. */
   private void places(double k0, double k1) {
     count = 0;

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Stretches of constant jerk one after the other; filled in place, so that it can be reused. */
 final class JerkChain {
-  private static final int MOST = 16;
+  private static final int MOST = 20;
 
   private final double[] jerk = new double[MOST];
   private final double[] end = new double[MOST];

@@ -34,6 +34,9 @@ final class UpMove {
   /** Times of the seven phases in order, s. */
   final double[] time = new double[7];
 
+  /** Speed of the last {@link #last} where acceleration is 0. */
+  private double peakSpeed;
+
   private final DipSearch dips = new DipSearch();
 
   /** Eq. 5.19: the quickest change of speed, up and down again, into the times; gives its way. */
@@ -69,12 +72,12 @@ final class UpMove {
         return false;
       }
     }
-    over(k0, k1);
+    over(k0, k1, Double.NEGATIVE_INFINITY);
     return true;
   }
 
-  /** Eq. 5.26: a move over one speed without acceleration. */
-  private void over(double k0, double k1) {
+  /** Eq. 5.26: a move over one speed without acceleration, not below {@code from}. */
+  private void over(double k0, double k1, double from) {
     double own0 = Math.max(0, a0);
     double own1 = Math.max(0, -a1);
     double length = way + added(k0, k1);
@@ -87,11 +90,13 @@ final class UpMove {
     }
     double d = j * (k0 - k1);
     if (d >= 0) {
-      double low = Math.max(own0, Math.sqrt(Math.max(0, own1 * own1 - d)));
+      double low =
+          Math.max(own0, Math.sqrt(Math.max(0, Math.max(own1 * own1 - d, j * (from - k0)))));
       double x = root(k0, up, k1, down, low, length);
       ramps(x * x, x * x + d, 0);
     } else {
-      double low = Math.max(own1, Math.sqrt(Math.max(0, own0 * own0 + d)));
+      double low =
+          Math.max(own1, Math.sqrt(Math.max(0, Math.max(own0 * own0 + d, j * (from - k1)))));
       double x = root(k1, down, k0, up, low, length);
       ramps(x * x - d, x * x, 0);
     }
@@ -100,6 +105,70 @@ final class UpMove {
   /** Way that whole ramps have more than the move. */
   private double added(double k0, double k1) {
     return (k0 + a0 * a0 / (6 * j)) * (a0 / j) - (k1 + a1 * a1 / (6 * j)) * (a1 / j);
+  }
+
+  /**
+   * Fills the times of the move that lasts {@code duration}, of those that are possible and no
+   * shorter than {@link #change}; gives its way, the farthest in that time.
+   */
+  double last(double duration) {
+    if (TimedMove.dips(this, duration)) {
+      return dips.at(this, TimedMove.dip(this, duration));
+    }
+    double k0 = v0 - a0 * a0 / (2 * j);
+    double k1 = v1 - a1 * a1 / (2 * j);
+    double sum = duration + (a0 - a1) / j;
+    double cruise =
+        sum
+            - Ramp.duration(Math.max(0, top - k0), up, j)
+            - Ramp.duration(Math.max(0, top - k1), down, j);
+    double d = j * (k0 - k1);
+    double square0;
+    if (cruise >= 0) {
+      square0 = j * Math.max(0, top - k0);
+    } else if (d >= 0) {
+      double x = TimedMove.nearPeak(sum, d, up, down, j);
+      square0 = x * x;
+    } else {
+      double x = TimedMove.nearPeak(sum, -d, down, up, j);
+      square0 = x * x - d;
+    }
+    ramps(square0, Math.max(0, square0 + d), Math.max(0, cruise));
+    peakSpeed = k0 + square0 / j;
+    return ramp(k0, peakSpeed, up)
+        + ramp(k1, peakSpeed, down)
+        + time[3] * peakSpeed
+        - added(k0, k1);
+  }
+
+  /**
+   * After {@link #last} went less far: the next move that has the way; false where a gap comes
+   * first.
+   */
+  boolean next(double duration) {
+    double k0 = v0 - a0 * a0 / (2 * j);
+    double k1 = v1 - a1 * a1 / (2 * j);
+    if (!TimedMove.dips(this, duration)) {
+      over(k0, k1, peakSpeed);
+      return true;
+    }
+    if (dips.find(this, TimedMove.dip(this, duration))) {
+      return true;
+    }
+    if (dips.gap()) {
+      return false;
+    }
+    over(k0, k1, Double.NEGATIVE_INFINITY);
+    return true;
+  }
+
+  /** Sum of the times, s. */
+  double duration() {
+    double sum = 0;
+    for (double t : time) {
+      sum += Math.max(0, t);
+    }
+    return sum;
   }
 
   /** Way of the ramp from a speed to another without acceleration at both. */
@@ -134,7 +203,7 @@ final class UpMove {
     double flatFrom = Math.max(most, Math.sqrt(Math.max(0, mostFar * mostFar - d)));
     double high = Math.sqrt(Math.max(0, j * (top - k)));
     double low = least;
-    if (flatFrom < high && fill(flatFrom, k, most, far, mostFar) <= l) {
+    if (flatFrom < high && (flatFrom <= low || fill(flatFrom, k, most, far, mostFar) <= l)) {
       return Math.max(least, bothFlat(k, most, far, mostFar, l));
     }
     high = Math.min(high, flatFrom);
