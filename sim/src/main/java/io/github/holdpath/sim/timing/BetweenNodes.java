@@ -23,6 +23,11 @@ final class BetweenNodes {
   /** Whether cells were marked to be halved by the last look. */
   boolean marked;
 
+  /** The cell marked last, and the row that is broken in it. */
+  int markedCell;
+
+  int markedRow;
+
   /** Begins a grid. */
   void begin(TimingGrid grid) {
     int needed = grid.cells * PARTS;
@@ -84,6 +89,8 @@ final class BetweenNodes {
           if (peak > halveAbove) {
             grid.split[i] = true;
             marked = true;
+            markedCell = i;
+            markedRow = k == rows ? CellProgram.CAP : k;
           } else {
             forbid(path, grid, i, (j + crest) / PARTS, k);
           }

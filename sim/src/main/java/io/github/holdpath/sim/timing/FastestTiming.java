@@ -32,6 +32,9 @@ public final class FastestTiming {
    */
   private static final double COARSE = 0.2;
 
+  /** Multiples of the most cells up to which limits between the nodes may ask for more. */
+  private static final int ROUGH = 4;
+
   /** Cells are not made shorter than this part of the path. */
   private static final double SHORTEST = 1e-9;
 
@@ -45,6 +48,9 @@ public final class FastestTiming {
   private double duration;
   private double estimate;
   private boolean found;
+
+  /** Whether the search was given up because a limit is broken between nodes however near. */
+  private boolean rough;
 
   /** A workspace without memory yet. */
   public FastestTiming() {}
@@ -80,6 +86,7 @@ public final class FastestTiming {
     start = startRate;
     end = endRate;
     estimate = Double.POSITIVE_INFINITY;
+    rough = false;
     if (path.length() == 0) {
       grid.cells = 0;
       duration = 0;
@@ -109,6 +116,13 @@ public final class FastestTiming {
           return true;
         }
         if (!between.marked) {
+          return false;
+        }
+        if (grid.cells > ROUGH * goal.mostCells()) {
+          passes.blocked = between.markedCell;
+          passes.place = between.markedCell;
+          passes.row = between.markedRow;
+          rough = true;
           return false;
         }
       }
@@ -233,7 +247,7 @@ public final class FastestTiming {
       throw new IllegalStateException("solve must be called before result");
     }
     if (!found) {
-      return Refusal.of(path, grid, passes, start, end);
+      return Refusal.of(path, grid, passes, start, end, rough);
     }
     int nodes = grid.realCells() + 1;
     double[] s = new double[nodes];

@@ -4,7 +4,8 @@ package io.github.holdpath.sim.timing;
 final class Refusal {
   private Refusal() {}
 
-  static NoTiming of(PathRows path, TimingGrid grid, TwoPasses passes, double start, double end) {
+  static NoTiming of(
+      PathRows path, TimingGrid grid, TwoPasses passes, double start, double end, boolean rough) {
     if (grid.cells == 0) {
       return new NoTiming(
           0,
@@ -19,6 +20,10 @@ final class Refusal {
     double s = grid.s[node];
     if (passes.blocked >= 0) {
       String name = Governing.name(path, grid, passes.row, node);
+      if (rough) {
+        return new NoTiming(
+            s, name, "Near s = " + s + " " + name + " changes too fast to be kept everywhere.");
+      }
       return new NoTiming(s, name, why(grid, passes, name, s));
     }
     if (node == grid.cells) {

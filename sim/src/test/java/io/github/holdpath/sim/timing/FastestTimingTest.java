@@ -46,15 +46,14 @@ class FastestTimingTest {
   void keepsAllLimitsBetweenItsNodesOnDrawnPaths() {
     SplittableRandom random = new SplittableRandom(81);
     FastestTiming fastest = new FastestTiming();
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 30; i++) {
       JointRows rows = drawn(random, 20, i % 2 == 0);
       String name = "path " + i;
       assertTrue(fastest.solve(rows, 0, 0, GOAL), name);
       Timing timing = assertInstanceOf(Timing.class, fastest.result(), name);
       assertEquals(0, BrokenLimits.worst(timing, rows, 11), KEPT, name);
       assertTrue(fastest.solve(rows, 0, 0, TimingGoal.even(20_000)), name);
-      // Not the goal's 1e-3: it is met by an estimate, which falls short on path 4 (1.5e-3).
-      assertEquals(1, timing.duration() / fastest.duration(), 2e-3, name);
+      assertEquals(1, timing.duration() / fastest.duration(), GOAL.tolerance(), name);
     }
   }
 
@@ -168,6 +167,25 @@ class FastestTimingTest {
     FastestTiming fastest = new FastestTiming();
     assertFalse(fastest.solve(rows, 0, 0, GOAL));
     assertTrue(refusal(fastest).reason().contains("Nothing limits"), refusal(fastest).reason());
+  }
+
+  /** A cap with a needle that no grid of this size can follow: given up, not searched for ever. */
+  @Test
+  void givesUpWhereALimitCannotBeFollowed() {
+    RowsOf rows =
+        new RowsOf(
+            1,
+            new double[] {0},
+            2,
+            (piece, s, a, b, c, o) -> {
+              RowsOf.set(a, b, c, o, 1, 0, 1);
+              RowsOf.set(a, b, c, o + 1, -1, 0, 1);
+              return 0.2 + 0.1 * Math.sin(4e4 * s);
+            });
+    FastestTiming fastest = new FastestTiming();
+    assertFalse(fastest.solve(rows, 0, 0, new TimingGoal(16, 100, 1e-3, true)));
+    assertEquals("cap", refusal(fastest).constraint());
+    assertTrue(refusal(fastest).reason().contains("too fast"), refusal(fastest).reason());
   }
 
   @Test
