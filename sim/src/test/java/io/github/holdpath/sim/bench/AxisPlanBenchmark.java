@@ -1,7 +1,11 @@
 package io.github.holdpath.sim.bench;
 
+import io.github.holdpath.sim.timelaw.AxesPlanner;
 import io.github.holdpath.sim.timelaw.AxisLimits;
 import io.github.holdpath.sim.timelaw.AxisPlanner;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -28,11 +32,16 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class AxisPlanBenchmark {
   private static final int PROBLEMS = 4096;
+  private static final int AXES = 7;
 
   private final double[][] states = new double[PROBLEMS][];
   private final AxisLimits[] limits = new AxisLimits[PROBLEMS];
   private final AxisPlanner planner = new AxisPlanner();
   private final AxisPlanner planned = new AxisPlanner();
+  private final AxesPlanner seven = new AxesPlanner(AXES);
+  private final List<List<AxisLimits>> groups = new ArrayList<>();
+  private final double[][] starts = new double[PROBLEMS / AXES][3 * AXES];
+  private final double[][] ends = new double[PROBLEMS / AXES][3 * AXES];
   private final double[] out = new double[4];
   private int next;
 
@@ -51,6 +60,13 @@ public class AxisPlanBenchmark {
       double[] start = state(random, limits[i]);
       double[] end = state(random, limits[i]);
       states[i] = new double[] {start[0], start[1], start[2], end[0], end[1], end[2]};
+    }
+    for (int g = 0; g < starts.length; g++) {
+      groups.add(List.of(Arrays.copyOfRange(limits, AXES * g, AXES * g + AXES)));
+      for (int k = 0; k < AXES; k++) {
+        System.arraycopy(states[AXES * g + k], 0, starts[g], 3 * k, 3);
+        System.arraycopy(states[AXES * g + k], 3, ends[g], 3 * k, 3);
+      }
     }
     planned.plan(0, 0.2, 1, 1.4, 0, 0, new AxisLimits(-1, 1, -5, 5, 50));
   }
@@ -96,6 +112,14 @@ public class AxisPlanBenchmark {
     double[] s = states[i];
     planner.plan(s[0], 0, 0, s[3], 0, 0, limits[i]);
     return planner.duration();
+  }
+
+  /** Seven axes from any state to any state, begun and ended together. */
+  @Benchmark
+  public double sevenAxes() {
+    int g = step() % starts.length;
+    seven.plan(starts[g], ends[g], groups.get(g));
+    return seven.duration();
   }
 
   /** One sample of a move of seven phases at changing times. */
