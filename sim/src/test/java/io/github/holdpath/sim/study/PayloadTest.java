@@ -21,6 +21,7 @@ import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -51,7 +52,7 @@ class PayloadTest {
                 new RouteStep.Release("route/4", 0.1),
                 new RouteStep.Move("route/5", "", Jobs.START, Jobs.LIMITS)));
     Scene job = Jobs.scene(PART, Jobs.cups(900, 0.5, new Vec3(0, 0, 0)), route);
-    return Jobs.with(job, new Scene.Tool(HAND, flangeToGrip, ""));
+    return Jobs.with(job, new Scene.Tool(HAND, flangeToGrip, Optional.empty()));
   }
 
   private static Payload payload(Scene scene) {
