@@ -164,7 +164,7 @@ class ExplainReportTest {
     assertTrue(recorded.contains("recorded: it follows no law"), recorded);
     String still = ExplainReport.text(Explanation.at(turning, 2, 0));
     assertTrue(still.contains("The tool stands still: no law runs."), still);
-    for (String line : (CARTONS + text + recorded + still).split("\n")) {
+    for (String line : (CARTONS + text + still + recorded).split("\n")) {
       assertTrue(line.length() <= Text.WIDTH, line);
     }
   }
