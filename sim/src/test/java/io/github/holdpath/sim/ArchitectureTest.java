@@ -86,11 +86,11 @@ class ArchitectureTest {
           .whereLayer("motion")
           .mayOnlyAccessLayers("path", "timelaw")
           .whereLayer("scene")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface")
           .whereLayer("study")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface", "scene")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface", "scene")
           .whereLayer("report")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface", "scene", "study")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface", "scene", "study")
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
           .because("data flows from the scene to the report, and no later step reaches back");
 

@@ -1,7 +1,9 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.sim.path.LinePath;
+import io.github.holdpath.sim.timelaw.LawKind;
 import io.github.holdpath.sim.timelaw.LawPhase;
+import java.util.Optional;
 
 /**
  * A phase of a law along a line.
@@ -9,8 +11,11 @@ import io.github.holdpath.sim.timelaw.LawPhase;
  * @param path the line
  * @param phase path parameter by time, its times those of the whole motion
  * @param segment index of the move
+ * @param kind of the law
+ * @param limits of the move
  */
-record LinePiece(LinePath path, LawPhase phase, int segment) implements MotionPiece {
+record LinePiece(LinePath path, LawPhase phase, int segment, LawKind kind, MoveLimits limits)
+    implements MotionPiece {
   @Override
   public double from() {
     return phase.from();
@@ -34,5 +39,10 @@ record LinePiece(LinePath path, LawPhase phase, int segment) implements MotionPi
   @Override
   public boolean still() {
     return false;
+  }
+
+  @Override
+  public Optional<LawStretch> law() {
+    return Optional.of(new LawStretch(kind, limits, phase, path.length(), path.angle()));
   }
 }

@@ -1,5 +1,7 @@
 package io.github.holdpath.sim.motion;
 
+import java.util.Optional;
+
 /** A stretch of time in which the motion is smooth. */
 public interface MotionPiece {
   /** Start, s. */
@@ -27,4 +29,9 @@ public interface MotionPiece {
 
   /** Whether the motion stands still all through this piece. */
   boolean still();
+
+  /** The law by which it runs along its path; empty where it stands still or was recorded. */
+  default Optional<LawStretch> law() {
+    return Optional.empty();
+  }
 }

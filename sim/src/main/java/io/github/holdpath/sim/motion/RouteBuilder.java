@@ -84,7 +84,7 @@ final class RouteBuilder {
     double start = time;
     int index = segments.size() + 1;
     for (LawPhase phase : profile.phases()) {
-      pieces.add(new LinePiece(path, phase.later(start), index));
+      pieces.add(new LinePiece(path, phase.later(start), index, law, move.limits()));
     }
     time = start + profile.duration();
     covered = path.length() > 0 ? path.length() : path.angle();

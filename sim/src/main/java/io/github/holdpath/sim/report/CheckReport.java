@@ -49,6 +49,7 @@ public final class CheckReport {
     verdict();
     helps();
     settings();
+    payload();
     list("Warnings", result.warnings());
     list("Rests on", result.assumptions());
     out.append('\n');
@@ -367,6 +368,33 @@ public final class CheckReport {
           "  " + Text.left(Words.move(move), 16),
           " ".repeat(18),
           Settings.line(result.scene(), moves.get(i), move.length(), move.turn()));
+    }
+    peaks();
+  }
+
+  /** What the table has no room for: jerk and turning, where the law bounds or does them. */
+  private void peaks() {
+    List<MotionSegment> more =
+        result.segments().stream()
+            .map(SegmentResult::move)
+            .filter(m -> !Settings.peaks(m).isEmpty())
+            .toList();
+    if (more.isEmpty()) {
+      return;
+    }
+    out.append("\nPeaks of jerk and turning:\n");
+    for (MotionSegment move : more) {
+      Text.wrap(out, "  " + Text.left(Words.move(move), 16), " ".repeat(18), Settings.peaks(move));
+    }
+  }
+
+  private void payload() {
+    if (result.payload().isEmpty()) {
+      return;
+    }
+    out.append("\nPayload entry (flange axes, from the flange's origin; inertia in kg m^2):\n");
+    for (String line : PayloadWords.lines(result, result.payload().get())) {
+      out.append(line).append('\n');
     }
   }
 

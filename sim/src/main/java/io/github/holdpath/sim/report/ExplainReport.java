@@ -55,6 +55,7 @@ public final class ExplainReport {
     line("(z out of the tool into the part); vectors as x, y, z; x between vectors is the");
     line("cross product. Step by step as in docs/theory/load-and-hold.md.");
     motion();
+    law();
     force();
     moment();
     shares();
@@ -83,6 +84,11 @@ public final class ExplainReport {
     vector("acceleration a", s.acceleration(), "m/s^2");
     vector("angular velocity omega", s.angularVelocity(), "rad/s");
     vector("angular accel. alpha", s.angularAcceleration(), "rad/s^2");
+  }
+
+  private void law() {
+    head("Law of the move at this instant");
+    LawWords.lines(e.law()).forEach(this::line);
   }
 
   private void force() {

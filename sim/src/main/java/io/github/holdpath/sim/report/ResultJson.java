@@ -1,14 +1,18 @@
 package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.compliance.SwingMode;
+import io.github.holdpath.dynamics.inertia.Inertia;
+import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.sim.motion.MotionSegment;
+import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.study.DropBound;
 import io.github.holdpath.sim.study.GiveResult;
 import io.github.holdpath.sim.study.GuideUse;
 import io.github.holdpath.sim.study.Help;
+import io.github.holdpath.sim.study.Payload;
 import io.github.holdpath.sim.study.Peaks;
 import io.github.holdpath.sim.study.SegmentResult;
 import io.github.holdpath.sim.study.StudyResult;
@@ -96,6 +100,7 @@ public final class ResultJson {
     result.give().ifPresent(this::give);
     helps();
     peaks(result.peaks());
+    result.payload().ifPresent(this::payload);
     if (result.guide().isPresent()) {
       GuideUse guide = result.guide().get();
       json.writeName("guide");
@@ -176,6 +181,12 @@ public final class ResultJson {
       json.writeStringProperty("mode", worst.first().mode().label());
       json.writeStringProperty("patch", worst.first().patchName());
       json.writeNumberProperty("worstTime", worst.time());
+    }
+    List<RouteStep.Move> moves = Settings.moves(result.scene().motion());
+    if (!moves.isEmpty()) {
+      RouteStep.Move step = moves.get(move.index() - 1);
+      json.writeStringProperty(
+          "settings", Settings.line(result.scene(), step, move.length(), move.turn()));
     }
     json.writeEndObject();
   }
@@ -260,6 +271,41 @@ public final class ResultJson {
       json.writeNumberProperty("flangeMoment", peaks.flangeMoment().orElseThrow());
     }
     json.writeEndObject();
+  }
+
+  private void payload(Payload payload) {
+    json.writeName("payload");
+    json.writeStartObject();
+    body("withPart", payload.withPart());
+    body("toolAlone", payload.toolAlone());
+    json.writeNumberProperty("standingForce", payload.standingForce());
+    json.writeNumberProperty("standingMoment", payload.standingMoment());
+    json.writeEndObject();
+  }
+
+  private void body(String key, MassProperties body) {
+    json.writeName(key);
+    json.writeStartObject();
+    json.writeNumberProperty("mass", body.mass());
+    numbers(
+        "centreOfMass", body.centreOfMass().x(), body.centreOfMass().y(), body.centreOfMass().z());
+    inertia("inertia", body.inertia());
+    inertia("inertiaAboutFlange", Payload.aboutFlange(body));
+    json.writeEndObject();
+  }
+
+  private void inertia(String key, Inertia i) {
+    numbers(key, i.xx(), i.yy(), i.zz(), i.xy(), i.xz(), i.yz());
+  }
+
+  private void numbers(String key, double... values) {
+    json.writeName(key);
+    json.writeStartArray();
+    for (double v : values) {
+      // Adding 0 takes the sign off a negative zero.
+      json.writeNumber(v + 0.0);
+    }
+    json.writeEndArray();
   }
 
   /** A number, or null where there is no limit. */

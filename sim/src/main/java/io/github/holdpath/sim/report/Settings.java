@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.report;
 
+import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
 import io.github.holdpath.sim.motion.Route;
@@ -61,6 +62,26 @@ final class Settings {
       }
     }
     return String.join(", ", parts);
+  }
+
+  /** Peaks of jerk and turning that a move reaches, as far as they are bounded; may be empty. */
+  static String peaks(MotionSegment move) {
+    List<String> parts = new ArrayList<>();
+    if (move.length() > 0) {
+      peak("jerk", move.peakJerk(), "m/s^3", parts);
+    }
+    if (move.turn() > 0) {
+      peak("turn speed", Math.toDegrees(move.peakTurnSpeed()), "deg/s", parts);
+      peak("turn acceleration", Math.toDegrees(move.peakTurnAcceleration()), "deg/s^2", parts);
+      peak("turn jerk", Math.toDegrees(move.peakTurnJerk()), "deg/s^3", parts);
+    }
+    return String.join(", ", parts);
+  }
+
+  private static void peak(String name, double value, String unit, List<String> parts) {
+    if (Double.isFinite(value)) {
+      parts.add(name + " " + Text.number(value, 3) + " " + unit);
+    }
   }
 
   private static String words(String field) {

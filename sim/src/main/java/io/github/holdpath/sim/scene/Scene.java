@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.robot.FlangePattern;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,9 +94,9 @@ public record Scene(
    *
    * @param body mass properties in the flange frame F
    * @param flangeToGrip {@code X_FT}
-   * @param flange designation of the mechanical interface, may be empty
+   * @param flange bolt pattern of the mechanical interface; empty where it is not told
    */
-  public record Tool(MassProperties body, Pose flangeToGrip, String flange) {}
+  public record Tool(MassProperties body, Pose flangeToGrip, Optional<FlangePattern> flange) {}
 
   /**
    * How the part swings on its grip.

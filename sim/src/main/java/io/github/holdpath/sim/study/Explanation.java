@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param time s
  * @param segment the move it belongs to, from 1; 0 before the first
  * @param held whether the part counts as held there
+ * @param law by which the tool moves there
  * @param state motion of the grip frame, world axes
  * @param arm from the grip frame's origin to the centre of mass, world axes, m
  * @param centreAcceleration of the centre of mass, world axes, m/s^2
@@ -49,6 +50,7 @@ public record Explanation(
     double time,
     int segment,
     boolean held,
+    LawAt law,
     MotionState state,
     Vec3 arm,
     Vec3 centreAcceleration,
@@ -115,7 +117,16 @@ public record Explanation(
                 new IllegalArgumentException(
                     "time must lie in 0 to " + motion.duration() + " s, but was " + time));
     piece.state(time, state);
-    return of(scene, safety, time, piece.segment(), anyHeld, hold, loads, MotionState.of(state));
+    return of(
+        scene,
+        safety,
+        time,
+        piece.segment(),
+        anyHeld,
+        LawAt.of(motion, piece),
+        hold,
+        loads,
+        MotionState.of(state));
   }
 
   private static boolean inside(MotionPiece piece, double time) {
@@ -128,6 +139,7 @@ public record Explanation(
       double time,
       int segment,
       boolean held,
+      LawAt law,
       HoldModel hold,
       LoadModel loads,
       MotionState state) {
@@ -151,6 +163,7 @@ public record Explanation(
         time,
         segment,
         held,
+        law,
         state,
         arm,
         acceleration,

@@ -101,6 +101,7 @@ public final class HoldStudy {
     Worst worst = over.worst();
     Optional<GiveResult> give = GiveStudy.run(scene, motion, hold);
     Optional<GuideUse> guide = GuideLook.most(scene, motion, hold, STEP);
+    PeakLoads peaks = PeakLoads.of(scene, motion, STEP);
     double least =
         Math.min(
             worst.first().factor(), give.map(GiveResult::factor).orElse(Double.POSITIVE_INFINITY));
@@ -120,7 +121,8 @@ public final class HoldStudy {
         segments,
         give,
         Helps.of(scene.grip(), worst),
-        PeakLoads.of(scene, motion, STEP),
+        peaks.peaks(),
+        peaks.payload(),
         preloadUse(),
         guide,
         Assumptions.of(scene, motion, GiveStudy.obstacle(scene, motion, hold)),

@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Largest grip and flange loads over a motion (theory, eq. 1.5). */
@@ -15,17 +16,23 @@ final class PeakLoads {
   private double moment;
   private double flangeForce;
   private double flangeMoment;
+  private double standingForce;
+  private double standingMoment;
+  private final Scene scene;
 
-  private PeakLoads() {}
+  private PeakLoads(Scene scene) {
+    this.scene = scene;
+  }
 
-  static Peaks of(Scene scene, Motion motion, double step) {
+  static PeakLoads of(Scene scene, Motion motion, double step) {
     LoadModel part = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
-    PeakLoads peaks = new PeakLoads();
+    PeakLoads peaks = new PeakLoads(scene);
     double[] state = new double[MotionState.SIZE];
     double[] load = new double[LoadModel.SIZE];
     double[] toolLoad = new double[LoadModel.SIZE];
     double[] scratch = new double[9];
     double[] sum = new double[6];
+    double[] still = new double[6];
     Held held = new Held(motion);
     // The tool rides on the grip frame too; norms do not care about the flange's axes.
     LoadModel tool =
@@ -53,34 +60,56 @@ final class PeakLoads {
           }
           piece.state(time, state);
           Arrays.fill(sum, 0);
+          Arrays.fill(still, 0);
           if (isHeld) {
             part.required(state, load, scratch);
-            add(load, sum);
+            add(load, 0, still);
+            add(load, 0, sum);
+            add(load, 6, sum);
             peaks.force = Math.max(peaks.force, norm(sum, 0));
             peaks.moment = Math.max(peaks.moment, norm(sum, 3));
           }
           if (tool != null) {
             tool.required(state, toolLoad, scratch);
-            add(toolLoad, sum);
+            add(toolLoad, 0, still);
+            add(toolLoad, 0, sum);
+            add(toolLoad, 6, sum);
             peaks.flangeForce = Math.max(peaks.flangeForce, norm(sum, 0));
-            sum[3] += arm.y() * sum[2] - arm.z() * sum[1];
-            sum[4] += arm.z() * sum[0] - arm.x() * sum[2];
-            sum[5] += arm.x() * sum[1] - arm.y() * sum[0];
-            peaks.flangeMoment = Math.max(peaks.flangeMoment, norm(sum, 3));
+            peaks.flangeMoment = Math.max(peaks.flangeMoment, momentAt(arm, sum));
+            peaks.standingForce = Math.max(peaks.standingForce, norm(still, 0));
+            peaks.standingMoment = Math.max(peaks.standingMoment, momentAt(arm, still));
           }
         });
-    boolean withTool = tool != null;
-    return new Peaks(
-        peaks.force,
-        peaks.moment,
-        withTool ? OptionalDouble.of(peaks.flangeForce) : OptionalDouble.empty(),
-        withTool ? OptionalDouble.of(peaks.flangeMoment) : OptionalDouble.empty());
+    return peaks;
   }
 
-  private static void add(double[] load, double[] sum) {
+  /** Largest loads, on the flange too where there is a tool. */
+  Peaks peaks() {
+    boolean withTool = scene.tool().isPresent();
+    return new Peaks(
+        force,
+        moment,
+        withTool ? OptionalDouble.of(flangeForce) : OptionalDouble.empty(),
+        withTool ? OptionalDouble.of(flangeMoment) : OptionalDouble.empty());
+  }
+
+  /** What the flange carries; empty where there is no tool. */
+  Optional<Payload> payload() {
+    return Payload.of(scene, standingForce, standingMoment);
+  }
+
+  private static void add(double[] load, int from, double[] sum) {
     for (int k = 0; k < 6; k++) {
-      sum[k] += load[k] + load[6 + k];
+      sum[k] += load[from + k];
     }
+  }
+
+  /** Length of the moment about a point, given the wrench about another one {@code arm} from it. */
+  private static double momentAt(Vec3 arm, double[] w) {
+    double x = w[3] + arm.y() * w[2] - arm.z() * w[1];
+    double y = w[4] + arm.z() * w[0] - arm.x() * w[2];
+    double z = w[5] + arm.x() * w[1] - arm.y() * w[0];
+    return Math.sqrt(x * x + y * y + z * z);
   }
 
   private static double norm(double[] v, int at) {

@@ -9,6 +9,7 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
+import io.github.holdpath.sim.robot.FlangePattern;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.ArrayList;
@@ -43,11 +44,21 @@ final class Plausibility {
     p.checkCells();
     p.checkLines();
     p.checkReturn(motion);
+    scene.tool().flatMap(Scene.Tool::flange).ifPresent(p::checkFlange);
     return p.warnings;
   }
 
   private void warn(String format, Object... values) {
     warnings.add(String.format(Locale.ROOT, format, values));
+  }
+
+  private void checkFlange(FlangePattern flange) {
+    if (!FlangePattern.COMMON.contains(flange.designation())) {
+      warn(
+          "tool/flange: %s is not one of the patterns often met; check it against the drawing of"
+              + " the robot's flange.",
+          flange.designation());
+    }
   }
 
   private void checkAgainst(PartShape shape) {

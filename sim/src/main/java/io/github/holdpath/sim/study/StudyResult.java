@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param give how the part swings on its grip; empty where that is not known
  * @param helps what would raise the least factor most, the best first
  * @param peaks largest loads
+ * @param payload what the flange carries; empty where the scene has no tool
  * @param preload use of the permitted pressure at rest; empty where no pressure limit applies
  * @param guide most loaded guide of a jaw; empty where none is told
  * @param assumptions what the numbers rest on, a sentence each
@@ -38,6 +39,7 @@ public record StudyResult(
     Optional<GiveResult> give,
     List<Help> helps,
     Peaks peaks,
+    Optional<Payload> payload,
     Optional<PreloadUse> preload,
     Optional<GuideUse> guide,
     List<String> assumptions,

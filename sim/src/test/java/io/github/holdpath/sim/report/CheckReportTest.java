@@ -152,6 +152,40 @@ class CheckReportTest {
   }
 
   @Test
+  void payloadEntryStandsWhereThereIsATool() {
+    String text = CheckReport.text(demo("cartons", Map.of()), Ink.PLAIN);
+    assertTrue(text.contains("\n  tool and part  18 kg at 13.33 0 233.3 mm\n"), text);
+    assertTrue(text.contains("Ixx 1.317       Iyy 1.392       Izz 0.2548\n"), text);
+    assertTrue(text.contains("tool/inertia is not told"), text);
+    assertTrue(text.contains("6 screws M8 on a pitch circle of 100 mm."), text);
+    Map<String, String> told =
+        Map.of("tool/inertia", "0.02 0.03 0.04 0 0 0 kg*m^2", "tool/flange", "ISO 9409-1-90-5-M8");
+    String other = CheckReport.text(demo("cartons", told), Ink.PLAIN);
+    assertFalse(other.contains("tool/inertia is not told"), other);
+    assertTrue(other.contains("Ixx 0.02        Iyy 0.03        Izz 0.04\n"), other);
+    assertTrue(other.contains("ISO 9409-1-90-5-M8 is not one of the patterns often met"), other);
+    String bare = CheckReport.text(HoldStudy.run(new DrawnJobs(3).next(0), 2), Ink.PLAIN);
+    assertFalse(bare.contains("Payload entry"), bare);
+  }
+
+  @Test
+  void standingLoadIsNeverRoundedDown() {
+    // 18 kg weigh 176.5197 N.
+    String text = CheckReport.text(demo("cartons", Map.of()), Ink.PLAIN);
+    assertTrue(text.contains("standing: at most 176.6 N"), text);
+  }
+
+  @Test
+  void peaksOfTurningAndJerkAreListedWhereThereAreSome() {
+    assertFalse(CheckReport.text(demo("cartons", Map.of()), Ink.PLAIN).contains("Peaks of jerk"));
+    String turns = CheckReport.text(demo("glass-sheet", Map.of()), Ink.PLAIN);
+    assertTrue(
+        turns.contains("  2 turn          turn speed 90 deg/s, turn acceleration 300 "), turns);
+    String smooth = CheckReport.text(demo("cartons", Map.of("law", "s-curve")), Ink.PLAIN);
+    assertTrue(smooth.contains("  1 lift          jerk 100 m/s^3\n"), smooth);
+  }
+
+  @Test
   void cartonsMoveSlowedAsToldJustHolds() {
     assertSlowedMoveHolds(DemoScenes.file("cartons"), Map.of(), 2);
   }

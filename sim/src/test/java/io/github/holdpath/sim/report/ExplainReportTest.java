@@ -13,6 +13,7 @@ import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Explanation;
 import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.sim.study.LawAt;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,6 +144,29 @@ class ExplainReportTest {
     String before = ExplainReport.text(Explanation.at(scene, 2, 0.1));
     assertTrue(before.contains("At 0.1000 s, before the first move. The part is not held"), before);
     assertTrue(CARTONS.contains("At 0.8274 s, move 2, part held."), CARTONS);
+  }
+
+  @Test
+  void showsTheLawWithThePhaseOfTheInstant() {
+    assertTrue(CARTONS.contains("\n  trapezoid over 1.8 m, from 0.8274 s to 1.9274 s\n"), CARTONS);
+    assertTrue(CARTONS.contains("\n  Governed by: speed, acceleration\n"), CARTONS);
+    assertTrue(
+        Pattern.compile("\n  > 1 +0.8274 +1.0274 +0 +2 +10 +10\n    2 +1.0274")
+            .matcher(CARTONS)
+            .find(),
+        CARTONS);
+    Scene turning = DemoScenes.read("glass-sheet", Map.of()).scene();
+    var turn = turning.motion().motion().segments().get(1);
+    String text = ExplainReport.text(Explanation.at(turning, 2, (turn.from() + turn.to()) / 2));
+    assertTrue(Pattern.compile("turn speed +90 +90 deg/s +100 %").matcher(text).find(), text);
+    assertTrue(text.contains("\n  Governed by: turn speed, turn acceleration\n"), text);
+    String recorded = String.join("\n", LawWords.lines(new LawAt.Recorded()));
+    assertTrue(recorded.contains("recorded: it follows no law"), recorded);
+    String still = ExplainReport.text(Explanation.at(turning, 2, 0));
+    assertTrue(still.contains("The tool stands still: no law runs."), still);
+    for (String line : (CARTONS + text + still + recorded).split("\n")) {
+      assertTrue(line.length() <= Text.WIDTH, line);
+    }
   }
 
   private static List<double[]> shares(String text) {

@@ -172,6 +172,24 @@ class ResultJsonTest {
   }
 
   @Test
+  void payloadIsThatOfToolAndPart() {
+    JsonNode root = read(demo("cartons", Map.of()));
+    JsonNode both = root.get("payload").get("withPart");
+    assertEquals(18, both.get("mass").doubleValue(), 1e-12);
+    // 12 kg at 180 + 125 mm and 6 kg at 90 mm from the flange.
+    assertEquals(
+        (12 * 0.305 + 6 * 0.09) / 18, both.get("centreOfMass").get(2).doubleValue(), 1e-12);
+    double about = 0.1525 + 12 * 0.305 * 0.305 + 6 * 0.09 * 0.09;
+    assertEquals(about, both.get("inertiaAboutFlange").get(0).doubleValue(), 1e-12);
+    assertEquals(18 * Jobs.G, root.get("payload").get("standingForce").doubleValue(), 1e-9);
+    assertEquals(6, root.get("payload").get("toolAlone").get("mass").doubleValue());
+    assertEquals(
+        "speed 2 m/s (100 %), acceleration 6 m/s^2 (60 %)",
+        root.get("segments").get(0).get("settings").asString());
+    assertFalse(read(text(new DrawnJobs(500).next(0))).has("payload"));
+  }
+
+  @Test
   void jerkThatTheLawDoesNotBoundIsNull() {
     JsonNode move = read(demo("cartons", Map.of())).get("segments").get(0);
     assertTrue(move.get("peakJerk").isNull());

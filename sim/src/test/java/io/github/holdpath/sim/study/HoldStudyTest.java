@@ -18,6 +18,7 @@ import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class HoldStudyTest {
@@ -41,7 +42,8 @@ class HoldStudyTest {
   void flangeCarriesToolAndPart() {
     // Sideways along x at 5 m/s^2. Flange 0.2 m above the grip, tool's centre 0.05 m below it.
     Route route = Jobs.route(TRAPEZOID, Jobs.LIMITS, Jobs.START, Jobs.by(0.8, 0, 0));
-    Scene.Tool tool = new Scene.Tool(Jobs.point(3, new Vec3(0, 0, 0.05)), Pose.at(0, 0, 0.2), "");
+    Scene.Tool tool =
+        new Scene.Tool(Jobs.point(3, new Vec3(0, 0, 0.05)), Pose.at(0, 0, 0.2), Optional.empty());
     Scene scene = Jobs.with(oneCup(200, 0.03), tool);
     Peaks peaks = study(scene, route).peaks();
     assertEquals(5 * Math.hypot(Jobs.G, 5), peaks.flangeForce().orElseThrow(), ALGEBRA);
@@ -56,7 +58,8 @@ class HoldStudyTest {
     RouteStep approach = new RouteStep.Move("route/1", "", Jobs.by(0, 0, 0.3), Jobs.LIMITS);
     RouteStep still = new RouteStep.Take("route/2", 0.1);
     Route route = new Route(Jobs.START, TRAPEZOID, List.of(approach, still));
-    Scene.Tool tool = new Scene.Tool(Jobs.point(9, Vec3.ZERO), Pose.at(0, 0, 0.2), "");
+    Scene.Tool tool =
+        new Scene.Tool(Jobs.point(9, Vec3.ZERO), Pose.at(0, 0, 0.2), Optional.empty());
     Scene scene = Jobs.with(oneCup(200, 0.03), tool);
     Peaks peaks = study(scene, route).peaks();
     assertEquals(9 * (Jobs.G + 5), peaks.flangeForce().orElseThrow(), ALGEBRA);

@@ -171,7 +171,7 @@ final class SceneSpec {
           optional(
               "flange",
               new TextType(),
-              "the designation of the mechanical interface",
+              "the designation of the mechanical interface: pitch circle, holes, thread",
               "\"ISO 9409-1-50-4-M6\""));
 
   private static final ObjectSpec ROBOT =
