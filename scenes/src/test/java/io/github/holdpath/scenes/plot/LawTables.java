@@ -58,7 +58,7 @@ final class LawTables {
     StringBuilder t =
         new StringBuilder(
             """
-            | law, 1 m in 1 s | peak speed m/s | peak acceleration m/s² | of the least possible | peak jerk m/s³ |
+            | law, 1 m in 1 s | peak speed m/s | peak acceleration m/s² | times the least possible | peak jerk m/s³ |
             | --- | --- | --- | --- | --- |
             """);
     for (Laws.Variant v : Laws.inOneSecond()) {
@@ -124,11 +124,11 @@ final class LawTables {
     StringBuilder t =
         new StringBuilder(
             """
-            | zone mm | corner missed by mm | peak curvature 1/m | speed in the corner m/s | time s | gained s | gained % |
-            | --- | --- | --- | --- | --- | --- | --- |
+            | zone mm | corner missed by mm | peak curvature 1/m | speed in the corner m/s | peak jerk in the corner m/s³ | time s | gained s | gained % |
+            | --- | --- | --- | --- | --- | --- | --- | --- |
             """);
     double stopping = 2 * RoundedCorner.leg().duration();
-    t.append(row("stop", "0.0", "-", "0.00", number(3, stopping), "-", "-"));
+    t.append(row("stop", "0.0", "-", "-", "-", number(3, stopping), "-", "-"));
     for (double zone : new double[] {0.03, 0.06, 0.12}) {
       RoundedCorner c = new RoundedCorner(zone);
       double time = c.law().duration();
@@ -138,6 +138,7 @@ final class LawTables {
               number(1, c.blend().missed() * 1000),
               number(1, c.curvature()),
               number(2, c.bendSpeed()),
+              number(0, c.bendJerk()),
               number(3, time),
               number(3, stopping - time),
               number(0, 100 * (1 - time / stopping))));

@@ -1,6 +1,7 @@
 package io.github.holdpath.scenes.plot;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.path.BlendPath;
 import io.github.holdpath.sim.path.LineCurve;
 import io.github.holdpath.sim.path.PathChain;
@@ -17,6 +18,9 @@ import java.util.List;
 /** Half a metre along x, half a metre along y, the corner at the origin. */
 final class RoundedCorner {
   static final double LEG = 0.5;
+
+  /** Places where the largest jerk is looked for: enough for the digits shown. */
+  private static final int SAMPLES = 2000;
 
   private final PathChain chain;
   private final ChainLaw law;
@@ -74,9 +78,19 @@ final class RoundedCorner {
     return law.zones().get(1).limits().speed();
   }
 
-  /** Where the blend begins on the way, m. */
-  double bendStart() {
-    return first().end();
+  /**
+   * Largest jerk in the blend, m/s^3: at constant speed its cube times the third derivative of the
+   * position by the way.
+   */
+  double bendJerk() {
+    double[] point = new double[PathPoint.SIZE];
+    double most = 0;
+    for (int i = 0; i <= SAMPLES; i++) {
+      blend().at(blend().length() * i / SAMPLES, point);
+      int k = PathPoint.THIRD;
+      most = Math.max(most, new Vec3(point[k], point[k + 1], point[k + 2]).norm());
+    }
+    return most * Math.pow(bendSpeed(), 3);
   }
 
   /** One of the two legs with a stop at its end. */
