@@ -11,7 +11,7 @@ import java.util.Optional;
  * straight and the law is the trapezoid; with it, the double S. Limits for speeding up and slowing
  * down may differ.
  *
- * <p>A cam law has one shape, which is stretched until it keeps the limits (theory, section 5.4);
+ * <p>A cam law has one shape, which is stretched until it keeps the limits (theory, section 5.6);
  * the lesser acceleration counts both ways.
  *
  * @see "Biagiotti, Melchiorri: Trajectory Planning for Automatic Machines and Robots, Springer
