@@ -84,13 +84,13 @@ class ArchitectureTest {
           .whereLayer("surface")
           .mayNotAccessAnyLayer()
           .whereLayer("motion")
-          .mayOnlyAccessLayers("path", "timelaw")
+          .mayOnlyAccessLayers("path", "timelaw", "robot")
           .whereLayer("scene")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface")
           .whereLayer("study")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface", "scene")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface", "scene")
           .whereLayer("report")
-          .mayOnlyAccessLayers("path", "timelaw", "motion", "surface", "scene", "study")
+          .mayOnlyAccessLayers("path", "timelaw", "robot", "motion", "surface", "scene", "study")
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
           .because("data flows from the scene to the report, and no later step reaches back");
 
@@ -128,6 +128,10 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("quantity", "values", "json", "field")
           .whereLayer("route")
           .mayOnlyAccessLayers("quantity", "values", "json", "field", "recording")
+          .layer("robot")
+          .definedBy(BASE + ".scene.robot")
+          .whereLayer("robot")
+          .mayOnlyAccessLayers("quantity", "values", "json", "field", "route")
           .whereLayer("read")
           .mayNotBeAccessedByAnyLayer()
           .because("text becomes nodes, nodes fields and fields values; each step is tested alone");

@@ -52,7 +52,7 @@ public final class HoldStudy {
   private HoldStudy(Scene scene, double safety) {
     this.scene = scene;
     this.safety = safety;
-    this.motion = scene.motion().motion();
+    this.motion = scene.moved();
     this.held = new Held(motion);
     this.hold = HoldModel.of(scene.grip());
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
