@@ -101,6 +101,7 @@ public final class HoldStudy {
     Worst worst = over.worst();
     Optional<GiveResult> give = GiveStudy.run(scene, motion, hold);
     Optional<GuideUse> guide = GuideLook.most(scene, motion, hold, STEP);
+    Optional<JointUse> joints = JointLook.of(scene, motion);
     double least =
         Math.min(
             worst.first().factor(), give.map(GiveResult::factor).orElse(Double.POSITIVE_INFINITY));
@@ -123,15 +124,18 @@ public final class HoldStudy {
         PeakLoads.of(scene, motion, STEP),
         preloadUse(),
         guide,
+        joints,
         Assumptions.of(scene, motion, GiveStudy.obstacle(scene, motion, hold)),
-        warnings(give, guide));
+        warnings(give, guide, joints));
   }
 
-  private List<String> warnings(Optional<GiveResult> give, Optional<GuideUse> guide) {
+  private List<String> warnings(
+      Optional<GiveResult> give, Optional<GuideUse> guide, Optional<JointUse> joints) {
     List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
     care.warning().ifPresent(list::add);
     guide.flatMap(GuideLook::warning).ifPresent(list::add);
     give.ifPresent(g -> list.addAll(g.notes()));
+    scene.robot().ifPresent(r -> list.addAll(JointLook.warnings(joints.orElseThrow(), r.track())));
     return list;
   }
 

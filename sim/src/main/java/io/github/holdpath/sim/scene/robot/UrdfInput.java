@@ -39,6 +39,10 @@ final class UrdfInput {
   /** Faults of the file that are shown. */
   private static final int SHOWN = 20;
 
+  private static final String TORQUES =
+      "Torques of the joints are those of links, tool and part alone: friction, motors and gears"
+          + " are not in them, and may be the larger part.";
+
   private final Values v;
   private final Path folder;
   private final Faults faults;
@@ -133,7 +137,12 @@ final class UrdfInput {
                         .map(s -> s.number("start"))
                         .orElse(OptionalDouble.empty()))
             .toList();
-    return new Built(new SerialArm(chain, base, payload), new JointStart(near), read.notes());
+    List<String> notes = new ArrayList<>(read.notes());
+    notes.add(
+        joints.stream().allMatch(j -> j.body().mass() == 0)
+            ? "The links of the URDF file have no mass: torques of the joints are not looked at."
+            : TORQUES);
+    return new Built(new SerialArm(chain, base, payload), new JointStart(near), notes);
   }
 
   private Map<String, Values> said(Chain chain) {
