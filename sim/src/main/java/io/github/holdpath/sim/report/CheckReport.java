@@ -50,6 +50,7 @@ public final class CheckReport {
     helps();
     settings();
     payload();
+    result.joints().ifPresent(j -> out.append(RobotWords.block(result, j)));
     list("Warnings", result.warnings());
     list("Rests on", result.assumptions());
     out.append('\n');
@@ -349,7 +350,12 @@ public final class CheckReport {
       MotionSegment move = s.move();
       RouteStep.Move step = moves.get(move.index() - 1);
       for (String option :
-          Settings.slowed(result.scene(), step, move.length(), move.turn(), s.speedHeadroom())) {
+          Settings.slowed(
+              result.scene(),
+              step,
+              move.length(),
+              move.turn(),
+              Settings.played(result, move.index()) * s.speedHeadroom())) {
         out.append("    ").append(option).append('\n');
       }
     }
@@ -367,7 +373,12 @@ public final class CheckReport {
           out,
           "  " + Text.left(Words.move(move), 16),
           " ".repeat(18),
-          Settings.line(result.scene(), moves.get(i), move.length(), move.turn()));
+          Settings.line(
+              result.scene(),
+              moves.get(i),
+              move.length(),
+              move.turn(),
+              Settings.played(result, move.index())));
     }
     peaks();
   }

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.inertia.Inertia;
 import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
+import io.github.holdpath.sim.motion.JointSlowing;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.LoadedScene;
@@ -12,6 +13,7 @@ import io.github.holdpath.sim.study.DropBound;
 import io.github.holdpath.sim.study.GiveResult;
 import io.github.holdpath.sim.study.GuideUse;
 import io.github.holdpath.sim.study.Help;
+import io.github.holdpath.sim.study.JointUse;
 import io.github.holdpath.sim.study.Payload;
 import io.github.holdpath.sim.study.Peaks;
 import io.github.holdpath.sim.study.SegmentResult;
@@ -97,6 +99,7 @@ public final class ResultJson {
       segment(segment);
     }
     json.writeEndArray();
+    result.joints().ifPresent(this::robot);
     result.give().ifPresent(this::give);
     helps();
     peaks(result.peaks());
@@ -186,9 +189,69 @@ public final class ResultJson {
     if (!moves.isEmpty()) {
       RouteStep.Move step = moves.get(move.index() - 1);
       json.writeStringProperty(
-          "settings", Settings.line(result.scene(), step, move.length(), move.turn()));
+          "settings",
+          Settings.line(
+              result.scene(),
+              step,
+              move.length(),
+              move.turn(),
+              Settings.played(result, move.index())));
     }
+    result
+        .joints()
+        .flatMap(j -> j.moves().get(move.index() - 1))
+        .ifPresent(
+            n -> {
+              json.writeName("joint");
+              json.writeStartObject();
+              json.writeStringProperty("name", n.joint());
+              json.writeStringProperty("limit", n.limit().label());
+              json.writeNumberProperty("use", n.use());
+              json.writeNumberProperty("time", n.time());
+              json.writeEndObject();
+            });
     json.writeEndObject();
+  }
+
+  private void robot(JointUse use) {
+    json.writeName("robot");
+    json.writeStartObject();
+    json.writeStringProperty("kind", use.kind());
+    json.writeName("joints");
+    json.writeStartArray();
+    for (JointUse.Peaks joint : use.joints()) {
+      json.writeStartObject();
+      json.writeStringProperty("name", joint.name());
+      json.writeStringProperty("moves", joint.turns() ? "turns" : "slides");
+      json.writeNumberProperty("lowest", joint.lowest());
+      json.writeNumberProperty("highest", joint.highest());
+      json.writeNumberProperty("peakSpeed", joint.speed());
+      json.writeNumberProperty("peakAcceleration", joint.acceleration());
+      known("peakTorque", joint.torque());
+      known("rangeUse", joint.uses().range());
+      known("speedUse", joint.uses().speed());
+      known("accelerationUse", joint.uses().acceleration());
+      known("torqueUse", joint.uses().torque());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeName("slowed");
+    json.writeStartArray();
+    for (JointSlowing s : result.scene().robot().orElseThrow().track().slowings()) {
+      json.writeStartObject();
+      json.writeNumberProperty("from", s.fromSegment());
+      json.writeNumberProperty("to", s.toSegment());
+      json.writeNumberProperty("factor", s.factor());
+      json.writeStringProperty("joint", s.joint());
+      json.writeStringProperty("limit", s.bySpeed() ? "speed" : "acceleration");
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void known(String key, OptionalDouble value) {
+    value.ifPresent(v -> json.writeNumberProperty(key, v));
   }
 
   private void give(GiveResult give) {

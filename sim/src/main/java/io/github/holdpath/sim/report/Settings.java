@@ -5,7 +5,9 @@ import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.motion.SlowedMotion;
 import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -50,11 +52,20 @@ final class Settings {
     return moves;
   }
 
-  /** Speed, acceleration and jerk of one move in SI and in percent of the scene's limits. */
-  static String line(Scene scene, RouteStep.Move move, double length, double turn) {
+  /** The share of its own speed at which the robot plays a move. */
+  static double played(StudyResult result, int segment) {
+    return result.motion() instanceof SlowedMotion slowed ? slowed.factor(segment) : 1;
+  }
+
+  /**
+   * Speed, acceleration and jerk of one move in SI and in percent of the scene's limits.
+   *
+   * @param played the share of its own speed at which the robot plays it
+   */
+  static String line(Scene scene, RouteStep.Move move, double length, double turn, double played) {
     List<String> parts = new ArrayList<>();
     for (Quantity q : QUANTITIES) {
-      double v = q.shown(move.limits());
+      double v = q.shown(move.limits()) * Math.pow(played, q.order());
       if (used(scene, q, length, turn) && Double.isFinite(v)) {
         double most = q.shown(scene.limits());
         String percent = Double.isFinite(most) ? " (" + Text.number(100 * v / most, 3) + " %)" : "";

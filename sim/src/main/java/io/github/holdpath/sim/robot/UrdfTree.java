@@ -124,6 +124,34 @@ public final class UrdfTree {
     }
   }
 
+  /** Name of the one link that hangs from no joint. */
+  public String root() {
+    return links.keySet().stream().filter(n -> !carrier.containsKey(n)).findFirst().orElseThrow();
+  }
+
+  /**
+   * Names of the links from which no other hangs, in the order of the file.
+   *
+   * @param from name of a link; only those that hang from it count
+   */
+  public List<String> tips(String from) {
+    Set<String> parents = new HashSet<>();
+    joints.forEach(j -> parents.add(j.parent()));
+    return links.keySet().stream().filter(n -> !parents.contains(n) && hangs(n, from)).toList();
+  }
+
+  private boolean hangs(String link, String from) {
+    String at = link;
+    while (!at.equals(from)) {
+      UrdfJoint joint = carrier.get(at);
+      if (joint == null) {
+        return false;
+      }
+      at = joint.parent();
+    }
+    return true;
+  }
+
   /**
    * The chain from one link to another. Links that are fixed to the chain before the tip are part
    * of its links; what hangs from the tip itself is payload and left out.

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.dynamics.load.AirLoad;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
 import io.github.holdpath.sim.robot.FlangePattern;
@@ -25,6 +26,7 @@ import java.util.OptionalDouble;
  * @param motion route or recording
  * @param inputs values whose origin the result must name, in the order of the file
  * @param give how the part swings on its grip; empty where the grip's stiffness is not known
+ * @param robot what moves the grip; empty where the grip moves as told
  */
 public record Scene(
     String title,
@@ -36,7 +38,8 @@ public record Scene(
     MoveLimits limits,
     MotionSource motion,
     List<InputNote> inputs,
-    Optional<Give> give) {
+    Optional<Give> give,
+    Optional<RobotCell> robot) {
   /** The one version of the scene file's format that is known. */
   public static final String FORMAT = "holdpath-scene/1";
 
@@ -45,7 +48,38 @@ public record Scene(
     inputs = List.copyOf(inputs);
   }
 
-  /** A scene whose grip counts as rigid. */
+  /** The motion that is judged: where there is a robot, as that makes it. */
+  public Motion moved() {
+    return robot.map(r -> r.track().motion()).orElseGet(motion::motion);
+  }
+
+  /** A scene whose grip moves as told. */
+  public Scene(
+      String title,
+      Site site,
+      Part part,
+      GripModel grip,
+      double requiredSafety,
+      Optional<Tool> tool,
+      MoveLimits limits,
+      MotionSource motion,
+      List<InputNote> inputs,
+      Optional<Give> give) {
+    this(
+        title,
+        site,
+        part,
+        grip,
+        requiredSafety,
+        tool,
+        limits,
+        motion,
+        inputs,
+        give,
+        Optional.empty());
+  }
+
+  /** A scene whose grip counts as rigid and moves as told. */
   public Scene(
       String title,
       Site site,

@@ -52,6 +52,7 @@ final class Assumptions {
       list.add("Crush is not checked: give part/damage/maxPressure to check it.");
     }
     list.addAll(scene.grip().assumptions());
+    scene.robot().ifPresent(r -> list.addAll(r.notes()));
     list.addAll(motion.notes());
     return list;
   }

@@ -91,7 +91,7 @@ public record Explanation(
    * @throws IllegalArgumentException if the time lies outside the motion
    */
   public static Explanation at(Scene scene, double safety, double time) {
-    Motion motion = scene.motion().motion();
+    Motion motion = scene.moved();
     HoldModel hold = HoldModel.of(scene.grip());
     LoadModel loads =
         new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
@@ -177,7 +177,7 @@ public record Explanation(
         WholeGrip.of(scene.grip()).factor(total, first.factor() > 0 ? first.factor() : 1),
         new SpeedHeadroom(hold, safety, hold.workspace()).of(both),
         new SpeedHeadroom(hold, 1, hold.workspace()).of(both),
-        held ? GiveStudy.at(scene, scene.motion().motion(), hold, time) : Optional.empty(),
+        held ? GiveStudy.at(scene, scene.moved(), hold, time) : Optional.empty(),
         scene.grip().guides().stream().map(g -> GuideLoad.of(g, hold.patches(), shares)).toList(),
         hold.uncarried(total));
   }

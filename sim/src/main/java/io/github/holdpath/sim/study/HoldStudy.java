@@ -52,7 +52,7 @@ public final class HoldStudy {
   private HoldStudy(Scene scene, double safety) {
     this.scene = scene;
     this.safety = safety;
-    this.motion = scene.motion().motion();
+    this.motion = scene.moved();
     this.held = new Held(motion);
     this.hold = HoldModel.of(scene.grip());
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
@@ -102,6 +102,7 @@ public final class HoldStudy {
     Optional<GiveResult> give = GiveStudy.run(scene, motion, hold);
     Optional<GuideUse> guide = GuideLook.most(scene, motion, hold, STEP);
     PeakLoads peaks = PeakLoads.of(scene, motion, STEP);
+    Optional<JointUse> joints = JointLook.of(scene, motion);
     double least =
         Math.min(
             worst.first().factor(), give.map(GiveResult::factor).orElse(Double.POSITIVE_INFINITY));
@@ -125,15 +126,18 @@ public final class HoldStudy {
         peaks.payload(),
         preloadUse(),
         guide,
+        joints,
         Assumptions.of(scene, motion, GiveStudy.obstacle(scene, motion, hold)),
-        warnings(give, guide));
+        warnings(give, guide, joints));
   }
 
-  private List<String> warnings(Optional<GiveResult> give, Optional<GuideUse> guide) {
+  private List<String> warnings(
+      Optional<GiveResult> give, Optional<GuideUse> guide, Optional<JointUse> joints) {
     List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
     care.warning().ifPresent(list::add);
     guide.flatMap(GuideLook::warning).ifPresent(list::add);
     give.ifPresent(g -> list.addAll(g.notes()));
+    scene.robot().ifPresent(r -> list.addAll(JointLook.warnings(joints.orElseThrow(), r.track())));
     return list;
   }
 

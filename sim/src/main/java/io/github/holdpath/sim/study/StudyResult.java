@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param payload what the flange carries; empty where the scene has no tool
  * @param preload use of the permitted pressure at rest; empty where no pressure limit applies
  * @param guide most loaded guide of a jaw; empty where none is told
+ * @param joints what the motion asks of the robot's joints; empty where there is no robot
  * @param assumptions what the numbers rest on, a sentence each
  * @param warnings what looks wrong, a sentence each
  */
@@ -42,6 +43,7 @@ public record StudyResult(
     Optional<Payload> payload,
     Optional<PreloadUse> preload,
     Optional<GuideUse> guide,
+    Optional<JointUse> joints,
     List<String> assumptions,
     List<String> warnings) {
   /** Copies the lists. */

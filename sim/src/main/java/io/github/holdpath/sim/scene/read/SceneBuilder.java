@@ -3,6 +3,7 @@ package io.github.holdpath.sim.scene.read;
 import io.github.holdpath.dynamics.grip.GripModel;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.scene.PartShape;
+import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.field.InputNotes;
@@ -60,8 +61,15 @@ final class SceneBuilder {
     Optional<? extends GripModel> grip = gripFields.flatMap(g -> GripKinds.build(g, context));
     Optional<Scene.Give> give =
         grip.flatMap(g -> GiveInput.read(gripFields.orElseThrow(), g, context));
+    boolean toolThere = values.isThere("tool");
     Optional<Scene.Tool> tool = values.group("tool").flatMap(t -> ToolBuilder.build(t, faults));
+    boolean toolRead = toolThere == tool.isPresent();
+    int before = faults.count();
+    RobotStep robot = new RobotStep(values, root, file, tool, faults);
+    boolean robotRead = faults.count() == before;
     Optional<? extends MotionSource> motion = motion(tool);
+    Optional<RobotCell> cell =
+        robotRead && toolRead ? motion.flatMap(robot::follow) : Optional.empty();
     List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
     faults.throwIfAny();
     return new Scene(
@@ -74,7 +82,8 @@ final class SceneBuilder {
         LimitsBuilder.ofScene(values),
         motion.orElseThrow(),
         inputs,
-        give);
+        give,
+        cell);
   }
 
   private Optional<? extends MotionSource> motion(Optional<Scene.Tool> tool) {

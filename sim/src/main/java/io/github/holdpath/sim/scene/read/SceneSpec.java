@@ -20,6 +20,7 @@ import io.github.holdpath.sim.scene.field.TextType;
 import io.github.holdpath.sim.scene.grip.GripKinds;
 import io.github.holdpath.sim.scene.quantity.Bounds;
 import io.github.holdpath.sim.scene.quantity.Dimension;
+import io.github.holdpath.sim.scene.robot.RobotKinds;
 import io.github.holdpath.sim.scene.route.RouteSpec;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
@@ -174,12 +175,6 @@ final class SceneSpec {
               "the designation of the mechanical interface: pitch circle, holes, thread",
               "\"ISO 9409-1-50-4-M6\""));
 
-  private static final ObjectSpec ROBOT =
-      ObjectSpec.of(
-          "free robot",
-          "the grip frame moves as told, no arm is looked at",
-          KindType.kind("free", "the kind of robot"));
-
   private static final ObjectSpec LIMITS =
       ObjectSpec.of(
           "limits",
@@ -221,7 +216,7 @@ final class SceneSpec {
           optional("tool", new ObjectType(TOOL), "what the flange carries besides the part", ""),
           optional(
               "robot",
-              new KindType(List.of(ROBOT)),
+              new KindType(RobotKinds.specs()),
               "what moves the grip; free if left out",
               "{ \"kind\": \"free\" }"),
           optional("limits", new ObjectType(LIMITS), "the most that any move may ask for", ""),

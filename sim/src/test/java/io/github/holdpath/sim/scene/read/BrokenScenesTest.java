@@ -33,7 +33,7 @@ class BrokenScenesTest {
   private static final Pattern REMEDY =
       Pattern.compile(
           "write|did you mean|for example|known|keep|take|give|put|look|needs|begins with|belongs|use |leave"
-              + "|holds? |save|name |no file|must be|missing");
+              + "|holds? |save|name |no file|must be|must start|missing|which the file lacks");
 
   @TempDir Path folder;
 

@@ -1,0 +1,107 @@
+package io.github.holdpath.sim.motion;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.robot.Robot;
+import java.util.List;
+
+/**
+ * How a robot's joints go along with a motion of the grip frame. Immutable; samples are computed
+ * anew by each visit, always the same.
+ *
+ * <p><b>Caution.</b> Nothing here knows of collisions.
+ */
+public final class JointTrack implements JointOutcome {
+  private final Robot robot;
+  private final Pose grip;
+  private final Motion motion;
+  private final double[] start;
+  private final List<JointSlowing> slowings;
+  private final List<JointPast> past;
+
+  JointTrack(
+      Robot robot,
+      Pose grip,
+      Motion motion,
+      double[] start,
+      List<JointSlowing> slowings,
+      List<JointPast> past) {
+    this.robot = robot;
+    this.grip = grip;
+    this.motion = motion;
+    this.start = start.clone();
+    this.slowings = List.copyOf(slowings);
+    this.past = List.copyOf(past);
+  }
+
+  /**
+   * Follows a motion (theory, eq. 8.24 and 8.25). A planned motion is slowed where a joint would
+   * exceed its speed or acceleration, from stop to stop, and a joint beyond its stop is a fault; a
+   * recorded one was so, and is taken as it is.
+   *
+   * @param robot the robot
+   * @param grip pose of the grip frame in the flange, {@code X_FT}
+   * @param motion of the grip frame
+   * @param start where the joints begin
+   * @param recorded whether the motion was recorded
+   */
+  public static JointOutcome follow(
+      Robot robot, Pose grip, Motion motion, JointStart start, boolean recorded) {
+    return new JointFollower(robot, grip, motion, recorded).follow(start);
+  }
+
+  /** What is done with a sample; the arrays are only lent. */
+  @FunctionalInterface
+  public interface Visit {
+    /**
+     * One sample.
+     *
+     * @param piece of the motion that it belongs to
+     * @param time s
+     * @param q joint values, rad or m
+     * @param qd their rates, rad/s or m/s
+     * @param qdd their second rates, rad/s^2 or m/s^2
+     */
+    void at(MotionPiece piece, double time, double[] q, double[] qd, double[] qdd);
+  }
+
+  /** Visits samples 1 ms apart and both ends of every piece, in order of time. */
+  public void visit(Visit visit) {
+    JointWalk walk = new JointWalk(robot, grip, start);
+    for (MotionPiece piece : motion.pieces()) {
+      walk.go(piece);
+      for (int i = 0; i < walk.size(); i++) {
+        visit.at(piece, walk.time(i), walk.q(i), walk.qd(i), walk.qdd(i));
+      }
+    }
+  }
+
+  /** The robot. */
+  public Robot robot() {
+    return robot;
+  }
+
+  /** Pose of the grip frame in the flange, {@code X_FT}. */
+  public Pose grip() {
+    return grip;
+  }
+
+  /** The motion as the robot makes it, slowed where its joints ask for that. */
+  public Motion motion() {
+    return motion;
+  }
+
+  /** Joint values at the beginning, rad or m; a copy. */
+  public double[] start() {
+    return start.clone();
+  }
+
+  /** Stretches that are played slower than the tool's own limits allow. */
+  public List<JointSlowing> slowings() {
+    return slowings;
+  }
+
+  /** Joints beyond a stop, the worst place of each; only in recorded motions. */
+  public List<JointPast> past() {
+    return past;
+  }
+}

@@ -1,0 +1,14 @@
+package io.github.holdpath.sim.motion;
+
+/** A piece that knows the joints of the robot that makes it. */
+public interface JointedPiece extends MotionPiece {
+  /**
+   * Joint values at a time inside this piece, ends included.
+   *
+   * @param time s
+   * @param q joint values, rad or m, overwritten
+   * @param qd their rates, overwritten
+   * @param qdd their second rates, overwritten
+   */
+  void joints(double time, double[] q, double[] qd, double[] qdd);
+}

@@ -1,0 +1,45 @@
+package io.github.holdpath.sim.motion;
+
+import io.github.holdpath.dynamics.spatial.MotionState;
+
+/**
+ * A piece played slower.
+ *
+ * @param inner the piece
+ * @param factor k, above 0, at most 1
+ * @param from start, s
+ * @param to end, s
+ */
+record SlowedPiece(MotionPiece inner, double factor, double from, double to)
+    implements MotionPiece {
+  @Override
+  public int segment() {
+    return inner.segment();
+  }
+
+  private double innerTime(double time) {
+    return time >= to ? inner.to() : Math.min(inner.to(), inner.from() + (time - from) * factor);
+  }
+
+  @Override
+  public void state(double time, double[] out) {
+    inner.state(innerTime(time), out);
+    double square = factor * factor;
+    for (int i = 0; i < 3; i++) {
+      out[MotionState.VELOCITY + i] *= factor;
+      out[MotionState.ANGULAR_VELOCITY + i] *= factor;
+      out[MotionState.ACCELERATION + i] *= square;
+      out[MotionState.ANGULAR_ACCELERATION + i] *= square;
+    }
+  }
+
+  @Override
+  public double distance(double time) {
+    return inner.distance(innerTime(time));
+  }
+
+  @Override
+  public boolean still() {
+    return inner.still();
+  }
+}

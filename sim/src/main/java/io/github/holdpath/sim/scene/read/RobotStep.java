@@ -1,0 +1,85 @@
+package io.github.holdpath.sim.scene.read;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.motion.JointFault;
+import io.github.holdpath.sim.motion.JointOutcome;
+import io.github.holdpath.sim.motion.JointTrack;
+import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.scene.RobotCell;
+import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.scene.field.Values;
+import io.github.holdpath.sim.scene.json.Faults;
+import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.json.Pointers;
+import io.github.holdpath.sim.scene.robot.RobotKinds;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Builds the robot, and lets it follow the motion. */
+final class RobotStep {
+  private static final String NO_TOOL =
+      "The scene has no tool: the robot's flange counts as the grip frame; give tool/flangeToGrip.";
+
+  private final Values scene;
+  private final JsonNode root;
+  private final Optional<Scene.Tool> tool;
+  private final Faults faults;
+  private final Optional<RobotKinds.Built> built;
+
+  /**
+   * Builds the robot.
+   *
+   * @param scene checked fields of the file
+   * @param root nodes of the file
+   * @param file the scene file; a robot's file stands relative to its folder
+   * @param tool between flange and grip
+   */
+  RobotStep(Values scene, JsonNode root, Path file, Optional<Scene.Tool> tool, Faults faults) {
+    this.scene = scene;
+    this.root = root;
+    this.tool = tool;
+    this.faults = faults;
+    Path parent = file.getParent();
+    Path folder = parent == null ? Path.of("") : parent;
+    built =
+        scene
+            .group("robot")
+            .filter(r -> !RobotKinds.free(r))
+            .flatMap(r -> RobotKinds.build(r, folder, faults));
+  }
+
+  private Pose grip() {
+    return tool.map(Scene.Tool::flangeToGrip).orElse(Pose.IDENTITY);
+  }
+
+  /**
+   * Lets the robot follow a motion.
+   *
+   * @return empty if there is no robot, or faults were noted
+   */
+  Optional<RobotCell> follow(MotionSource motion) {
+    if (built.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean recorded = !(motion instanceof Route);
+    JointOutcome outcome =
+        JointTrack.follow(
+            built.get().robot(), grip(), motion.motion(), built.get().start(), recorded);
+    if (outcome instanceof JointFault fault) {
+      String pointer = fault.pointer().isEmpty() ? "route/0" : fault.pointer();
+      JsonNode.Place place =
+          Pointers.find(root, pointer).map(JsonNode::place).orElseGet(() -> scene.place("route"));
+      faults.add(place, fault.words());
+      return Optional.empty();
+    }
+    List<String> notes = new ArrayList<>(built.get().notes());
+    if (tool.isEmpty()) {
+      notes.add(NO_TOOL);
+    }
+    String kind = scene.group("robot").flatMap(r -> r.text("kind")).orElseThrow();
+    return Optional.of(new RobotCell(kind, (JointTrack) outcome, notes));
+  }
+}
