@@ -3,6 +3,7 @@ package io.github.holdpath.sim.motion;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.path.ChainFault;
 import io.github.holdpath.sim.path.ChainFaults;
+import io.github.holdpath.sim.path.ChainOutcome;
 import io.github.holdpath.sim.path.LinePath;
 import io.github.holdpath.sim.path.PathChain;
 import io.github.holdpath.sim.path.PathPiece;
@@ -95,12 +96,15 @@ final class RouteBuilder {
   private void stretch(Stretch stretch) {
     if (stretch.line()) {
       line(stretch.moves().get(0));
-    } else if (stretch.chain() instanceof ChainFaults faults) {
+      return;
+    }
+    ChainOutcome outcome = stretch.chain();
+    if (outcome instanceof PathChain chain) {
+      chain(stretch, chain);
+    } else if (outcome instanceof ChainFaults faults) {
       ChainFault fault = faults.faults().get(0);
       throw new IllegalArgumentException(
           "the blend of " + stretch.moves().get(fault.corner()).pointer() + ": " + fault.message());
-    } else if (stretch.chain() instanceof PathChain chain) {
-      chain(stretch, chain);
     }
   }
 
@@ -118,15 +122,15 @@ final class RouteBuilder {
       for (; zone < parts.size() && parts.get(zone).move() == m; zone++) {
         PathPiece part = parts.get(zone);
         segment.piece(part);
-        int index = planned.firstPhase(zone);
-        do {
-          LawPhase phase = planned.phases().get(index++).later(start);
+        int end = zone + 1 < parts.size() ? planned.firstPhase(zone + 1) : planned.phases().size();
+        for (int k = planned.firstPhase(zone); k < end; k++) {
+          LawPhase phase = planned.phases().get(k).later(start);
           ChainPiece piece =
               new ChainPiece(states, zone, part.start(), part.end(), phase, origin, before + m + 1);
           pieces.add(piece);
           segment.phase(piece, part);
           time = phase.to();
-        } while (index < planned.phases().size() && planned.zoneOf(index) == zone);
+        }
       }
       covered = parts.get(zone - 1).end() - origin;
       segments.add(segment.segment(before + m + 1, stretch.moves().get(m), from, time));
