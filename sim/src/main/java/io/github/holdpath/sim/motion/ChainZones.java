@@ -22,6 +22,9 @@ final class ChainZones {
   /** Shares that are tried lie so many to 1. */
   private static final int SHARES = 32;
 
+  /** A law must be shorter by more than rounding to be preferred. */
+  private static final double SHORTER = 1 - 1e-12;
+
   /** Up to as many bends get a share of their own. */
   private static final int MOST_SINGLE = 8;
 
@@ -65,12 +68,12 @@ final class ChainZones {
   /** Gives some bends the share, alike, with which the law is shortest. */
   private ChainLaw shortest(double[] shares, List<Integer> bends) {
     double best = 0;
-    double least = Double.POSITIVE_INFINITY;
+    double least = Double.MAX_VALUE;
     for (int k = 1; k < SHARES; k++) {
       double share = k / (double) SHARES;
       set(shares, bends, share);
       double duration = law(shares).duration();
-      if (duration < least) {
+      if (duration < least * SHORTER) {
         least = duration;
         best = share;
       }

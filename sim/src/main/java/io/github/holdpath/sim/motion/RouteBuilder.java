@@ -125,11 +125,14 @@ final class RouteBuilder {
         int end = zone + 1 < parts.size() ? planned.firstPhase(zone + 1) : planned.phases().size();
         for (int k = planned.firstPhase(zone); k < end; k++) {
           LawPhase phase = planned.phases().get(k).later(start);
-          ChainPiece piece =
-              new ChainPiece(states, zone, part.start(), part.end(), phase, origin, before + m + 1);
-          pieces.add(piece);
-          segment.phase(piece, part);
-          time = phase.to();
+          if (phase.to() > phase.from()) {
+            ChainPiece piece =
+                new ChainPiece(
+                    states, zone, part.start(), part.end(), phase, origin, before + m + 1);
+            pieces.add(piece);
+            segment.phase(piece, part);
+            time = phase.to();
+          }
         }
       }
       covered = parts.get(zone - 1).end() - origin;
