@@ -10,7 +10,8 @@ import io.github.holdpath.sim.timelaw.LawPhase;
  * @param limits that the whole move keeps, as it is played
  * @param phase position along the path by time, its times those of the whole motion
  * @param length m per unit of the phase's position; 0 where the move only turns
- * @param turn rad per unit of the phase's position; 0 where the move does not turn
+ * @param turn rad per unit of the phase's position; 0 where the move does not turn, and where it
+ *     moves along a chain, on which the turning changes by place
  */
 public record LawStretch(
     LawKind law, MoveLimits limits, LawPhase phase, double length, double turn) {

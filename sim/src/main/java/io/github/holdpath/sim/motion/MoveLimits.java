@@ -27,6 +27,22 @@ public record MoveLimits(
     positive("turnJerk", turnJerk);
   }
 
+  /**
+   * Limits of the same motion played slower in time: speeds by k, accelerations by its square,
+   * jerks by its cube. With 1 the same limits to the last digit.
+   *
+   * @param k above 0 up to 1
+   */
+  MoveLimits slower(double k) {
+    return new MoveLimits(
+        speed * k,
+        acceleration * (k * k),
+        jerk * (k * k * k),
+        turnSpeed * k,
+        turnAcceleration * (k * k),
+        turnJerk * (k * k * k));
+  }
+
   private static void positive(String name, double value) {
     if (!(value > 0)) {
       throw new IllegalArgumentException(name + " must be positive, but was " + value);

@@ -5,7 +5,8 @@ import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
 
 /**
- * A planned route: steps from a start pose, each move at rest at both ends.
+ * A planned route: steps from a start pose. It stops at every wait and grip step, at its end, and
+ * after each move without a blend.
  *
  * @param start {@code X_WT} at time 0
  * @param law of every move

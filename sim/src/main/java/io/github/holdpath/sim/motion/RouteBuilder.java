@@ -1,7 +1,13 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.path.ChainFault;
+import io.github.holdpath.sim.path.ChainFaults;
+import io.github.holdpath.sim.path.ChainOutcome;
 import io.github.holdpath.sim.path.LinePath;
+import io.github.holdpath.sim.path.PathChain;
+import io.github.holdpath.sim.path.PathPiece;
+import io.github.holdpath.sim.timelaw.ChainLaw;
 import io.github.holdpath.sim.timelaw.LawKind;
 import io.github.holdpath.sim.timelaw.LawLimits;
 import io.github.holdpath.sim.timelaw.LawPhase;
@@ -15,6 +21,7 @@ final class RouteBuilder {
   private final LawKind law;
   private final List<MotionPiece> pieces = new ArrayList<>();
   private final List<MotionSegment> segments = new ArrayList<>();
+  private final List<RouteStep.Move> open = new ArrayList<>();
   private Pose pose;
   private double time;
   private double covered;
@@ -30,8 +37,15 @@ final class RouteBuilder {
 
   void add(RouteStep step) {
     if (step instanceof RouteStep.Move move) {
-      move(move);
-    } else if (step instanceof RouteStep.Wait wait) {
+      open.add(move);
+      if (move.blend() == 0) {
+        stretch(new Stretch(pose, open));
+        open.clear();
+      }
+      return;
+    }
+    RouteCorners.requireStopped(open);
+    if (step instanceof RouteStep.Wait wait) {
       pause(wait.duration());
     } else if (step instanceof RouteStep.Take take) {
       take(take);
@@ -41,6 +55,7 @@ final class RouteBuilder {
   }
 
   RouteMotion build() {
+    RouteCorners.requireStopped(open);
     if (pieces.isEmpty()) {
       pieces.add(new StillPiece(0, 0, 0, 0, pose));
     }
@@ -78,9 +93,65 @@ final class RouteBuilder {
     time = end;
   }
 
-  private void move(RouteStep.Move move) {
+  private void stretch(Stretch stretch) {
+    if (stretch.line()) {
+      line(stretch.moves().get(0));
+      return;
+    }
+    ChainOutcome outcome = stretch.chain();
+    if (outcome instanceof PathChain chain) {
+      chain(stretch, chain);
+    } else if (outcome instanceof ChainFaults faults) {
+      ChainFault fault = faults.faults().get(0);
+      throw new IllegalArgumentException(
+          "the blend of " + stretch.moves().get(fault.corner()).pointer() + ": " + fault.message());
+    }
+  }
+
+  private void chain(Stretch stretch, PathChain chain) {
+    ChainLaw planned = ChainZones.plan(chain, stretch.moves(), law);
+    ChainStates states = new ChainStates(chain);
+    List<PathPiece> parts = chain.pieces();
+    double start = time;
+    int before = segments.size();
+    int zone = 0;
+    for (int m = 0; m < stretch.moves().size(); m++) {
+      double from = time;
+      double origin = parts.get(zone).start();
+      ChainSegment segment = new ChainSegment(law);
+      for (; zone < parts.size() && parts.get(zone).move() == m; zone++) {
+        PathPiece part = parts.get(zone);
+        segment.piece(part);
+        int end = zone + 1 < parts.size() ? planned.firstPhase(zone + 1) : planned.phases().size();
+        for (int k = planned.firstPhase(zone); k < end; k++) {
+          LawPhase phase = planned.phases().get(k).later(start);
+          if (phase.to() > phase.from()) {
+            ChainPiece piece =
+                new ChainPiece(
+                    states,
+                    zone,
+                    part.start(),
+                    part.end(),
+                    phase,
+                    origin,
+                    before + m + 1,
+                    law,
+                    stretch.moves().get(m).limits());
+            pieces.add(piece);
+            segment.phase(piece, part);
+            time = phase.to();
+          }
+        }
+      }
+      covered = parts.get(zone - 1).end() - origin;
+      segments.add(segment.segment(before + m + 1, stretch.moves().get(m), from, time));
+    }
+    pose = stretch.end(chain);
+  }
+
+  private void line(RouteStep.Move move) {
     LinePath path = LinePath.between(pose, move.target());
-    LawProfile profile = RestToRest.plan(law, parameterLimits(move.limits(), path), 1);
+    LawProfile profile = RestToRest.plan(law, parameterLimits(move.played(), path), 1);
     double start = time;
     int index = segments.size() + 1;
     for (LawPhase phase : profile.phases()) {

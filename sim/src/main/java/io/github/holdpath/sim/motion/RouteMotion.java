@@ -3,9 +3,9 @@ package io.github.holdpath.sim.motion;
 import java.util.List;
 
 /**
- * The motion that a route asks for: each move the fastest that its law and its limits allow, at
- * rest at both ends, with the waits between (theory, section 5.5). One piece for each phase of a
- * move's law and one for each wait that takes time. Immutable.
+ * The motion that a route asks for: one law from stop to stop, with the waits between (theory,
+ * sections 5.5 and 5.14). One piece for each phase of a law and one for each wait that takes time;
+ * each piece lies in one move. Immutable.
  */
 public final class RouteMotion implements Motion {
   private final List<MotionPiece> pieces;
@@ -32,8 +32,9 @@ public final class RouteMotion implements Motion {
    * to the end without a release, and all along without a take.
    *
    * @throws IllegalArgumentException naming the step, if a move goes nowhere or turns by half a
-   *     turn, a limit that its law needs is missing, a pause is negative or not finite, or takes
-   *     and releases are not at most one of each in this order
+   *     turn, a blend does not fit (see {@link RouteCorners}) or is at a stop, a limit that its law
+   *     needs is missing, a pause is negative or not finite, or takes and releases are not at most
+   *     one of each in this order
    */
   public static RouteMotion plan(Route route) {
     RouteBuilder builder = new RouteBuilder(route.start(), route.law());

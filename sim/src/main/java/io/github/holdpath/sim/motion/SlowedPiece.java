@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.MotionState;
+import java.util.Optional;
 
 /**
  * A piece played slower.
@@ -41,5 +42,19 @@ record SlowedPiece(MotionPiece inner, double factor, double from, double to)
   @Override
   public boolean still() {
     return inner.still();
+  }
+
+  @Override
+  public Optional<LawStretch> law() {
+    return inner
+        .law()
+        .map(
+            l ->
+                new LawStretch(
+                    l.law(),
+                    l.limits().slower(factor),
+                    l.phase().slower(factor, from),
+                    l.length(),
+                    l.turn()));
   }
 }

@@ -184,6 +184,13 @@ public final class ArcPath implements PathCurve {
     return ahead.cross(inward);
   }
 
+  /** Position of its end in the world, m. */
+  public Vec3 end() {
+    double[] point = new double[PathPoint.SIZE];
+    at(length(), point);
+    return Flat.vec(point, PathPoint.POSITION);
+  }
+
   @Override
   public double length() {
     return radius * angle;

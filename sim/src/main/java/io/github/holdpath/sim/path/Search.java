@@ -3,7 +3,7 @@ package io.github.holdpath.sim.path;
 import java.util.function.DoubleUnaryOperator;
 
 /** Largest values of smooth functions: even samples, then the golden section about the best. */
-final class Search {
+public final class Search {
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   /** Shrinks a bracket to the place where a crest is flat in doubles. */
@@ -11,8 +11,15 @@ final class Search {
 
   private Search() {}
 
-  /** Largest value between two places, found by samples and the golden section. */
-  static double largest(DoubleUnaryOperator f, double from, double to, int samples) {
+  /**
+   * Largest value between two places, found by samples and the golden section.
+   *
+   * @param f continuous, with no two crests between neighbouring samples
+   * @param from first place
+   * @param to last place
+   * @param samples even intervals
+   */
+  public static double largest(DoubleUnaryOperator f, double from, double to, int samples) {
     double step = (to - from) / samples;
     double best = Double.NEGATIVE_INFINITY;
     int at = 0;

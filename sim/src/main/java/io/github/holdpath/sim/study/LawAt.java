@@ -96,8 +96,11 @@ public sealed interface LawAt {
    * @param limit infinite where none is set
    */
   record LimitReached(String quantity, String unit, double peak, double limit) {
-    /** Peaks of a law follow from a few products; this is far above their rounding. */
-    private static final double ROUNDING = 1e-9;
+    /**
+     * Peaks of a law follow from a few products; where the path bends they stay 1e-6 below, as its
+     * sharpest place is searched for.
+     */
+    private static final double ROUNDING = 3e-6;
 
     /** Whether the move is held back by this limit. */
     public boolean governs() {

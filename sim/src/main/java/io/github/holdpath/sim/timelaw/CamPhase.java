@@ -62,6 +62,18 @@ record CamPhase(
   }
 
   @Override
+  public CamPhase slower(double k, double start) {
+    return new CamPhase(
+        start,
+        start + duration() / k,
+        start + (rest - from) / k,
+        mirrored,
+        distance,
+        whole / k,
+        curve);
+  }
+
+  @Override
   public CamPhase later(double delay) {
     return new CamPhase(from + delay, to + delay, rest + delay, mirrored, distance, whole, curve);
   }

@@ -62,6 +62,18 @@ record JerkPhase(
         from + delay, to + delay, pivot + delay, position, speed, acceleration, jerk);
   }
 
+  @Override
+  public JerkPhase slower(double k, double start) {
+    return new JerkPhase(
+        start,
+        start + duration() / k,
+        start + (pivot - from) / k,
+        position,
+        k * speed,
+        k * k * acceleration,
+        k * k * k * jerk);
+  }
+
   /** A phase that begins at 0, played backwards from the far end of {@code distance}; eq. 5.4. */
   JerkPhase mirrored(double distance) {
     return new JerkPhase(0, to, to - pivot, distance - position, speed, -acceleration, jerk);

@@ -26,6 +26,14 @@ public sealed interface LawPhase permits JerkPhase, CamPhase {
   /** The same phase, begun later by {@code delay} (s). */
   LawPhase later(double delay);
 
+  /**
+   * The same phase played k times as fast from another start.
+   *
+   * @param k above 0
+   * @param start s
+   */
+  LawPhase slower(double k, double start);
+
   /** Length in time, s. */
   default double duration() {
     return to() - from();

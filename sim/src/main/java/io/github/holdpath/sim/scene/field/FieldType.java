@@ -10,6 +10,7 @@ public sealed interface FieldType
     permits QuantityType,
         ExtentType,
         NumberType,
+        PercentType,
         NumberListType,
         TextType,
         FlagType,

@@ -13,6 +13,7 @@ import io.github.holdpath.sim.scene.field.NumberType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
 import io.github.holdpath.sim.scene.field.OriginsType;
+import io.github.holdpath.sim.scene.field.PercentType;
 import io.github.holdpath.sim.scene.field.QuantityType;
 import io.github.holdpath.sim.scene.field.RoundType;
 import io.github.holdpath.sim.scene.field.SharedFields;
@@ -225,6 +226,11 @@ final class SceneSpec {
               new ChoiceType(Stream.of(LawKind.values()).map(LawKind::label).toList()),
               "the motion law of every move of a planned route",
               "\"s-curve\""),
+          optional(
+              "override",
+              new PercentType(),
+              "plays every move of a planned route slower, waits as they are",
+              "\"50 %\""),
           required(
               "route",
               RouteSpec.ROUTE,

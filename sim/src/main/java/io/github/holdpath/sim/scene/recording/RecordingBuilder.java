@@ -52,10 +52,12 @@ public final class RecordingBuilder {
    * @return empty if faults were noted
    */
   public Optional<Recording> build(Values route) {
-    if (scene.isThere("law")) {
-      faults.add(
-          scene.place("law"),
-          "belongs to a planned route, while a recording brings its own times; take it out");
+    for (String planned : List.of("law", "override")) {
+      if (scene.isThere(planned)) {
+        faults.add(
+            scene.place(planned),
+            "belongs to a planned route, while a recording brings its own times; take it out");
+      }
     }
     Optional<Values> recording = route.group("recording");
     if (recording.isEmpty()) {

@@ -34,7 +34,12 @@ public final class PoseBuilder {
     return pose.isThere("rpy") || pose.isThere("quaternion");
   }
 
-  private static Optional<Quaternion> rotation(Values pose, Quaternion unless, Faults faults) {
+  /**
+   * The orientation of an object that may give one in rpy or quaternion.
+   *
+   * @return {@code unless} where the file gives none, empty if faults were noted
+   */
+  static Optional<Quaternion> rotation(Values pose, Quaternion unless, Faults faults) {
     if (pose.isThere("rpy") && pose.isThere("quaternion")) {
       faults.add(
           pose.place("quaternion"), "only one of rpy, quaternion may be given; keep one of them");

@@ -3,6 +3,7 @@ package io.github.holdpath.sim.scene.route;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.motion.MoveShape;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
@@ -28,6 +29,7 @@ public final class RouteBuilder {
   private final Faults faults;
   private final Optional<LawKind> law;
   private final LimitsBuilder limits;
+  private final BlendBuilder blends;
   private final List<RouteStep> steps = new ArrayList<>();
   private Optional<Pose> start = Optional.empty();
   private Optional<Pose> at = Optional.empty();
@@ -44,6 +46,7 @@ public final class RouteBuilder {
     this.scene = scene;
     this.faults = faults;
     this.law = law();
+    this.blends = new BlendBuilder(faults);
     this.limits = new LimitsBuilder(scene, law.map(LawKind::boundsJerk).orElse(false), faults);
   }
 
@@ -75,6 +78,7 @@ public final class RouteBuilder {
     for (int i = 0; i < items.size(); i++) {
       step(items.get(i), i, whole);
     }
+    blends.stop("the end of the route");
     if (whole && !items.isEmpty() && taken.isEmpty()) {
       faults.add(
           scene.place("route"),
@@ -84,7 +88,9 @@ public final class RouteBuilder {
     if (faults.count() > before || start.isEmpty() || law.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Route(start.get(), law.get(), steps));
+    Route route = new Route(start.get(), law.get(), steps);
+    blends.check(route);
+    return faults.count() > before ? Optional.empty() : Optional.of(route);
   }
 
   private void step(Values step, int index, boolean whole) {
@@ -101,10 +107,14 @@ public final class RouteBuilder {
     if (kind == RouteSpec.START) {
       start(step);
     } else if (kind == RouteSpec.GRIP) {
+      blends.stop("the grip step after it");
       grip(step);
     } else if (kind == RouteSpec.LINE) {
       move(step);
+    } else if (kind == RouteSpec.ARC) {
+      arc(step);
     } else {
+      blends.stop("the wait after it");
       step.number("wait").ifPresent(t -> steps.add(new RouteStep.Wait(step.place().pointer(), t)));
     }
   }
@@ -174,11 +184,42 @@ public final class RouteBuilder {
     double length = to.get().position().minus(from.get().position()).norm();
     double angle = turned.angleTo(to.get().rotation());
     geometry(step, length, angle);
+    add(step, MoveShape.LINE, to.get(), length, angle);
+  }
+
+  private void arc(Values step) {
+    Optional<Pose> from = at;
+    at = Optional.empty();
+    if (from.isEmpty()) {
+      return;
+    }
+    Optional<ArcBuilder.Arc> arc =
+        step.group("arc").flatMap(a -> new ArcBuilder(a, faults).build(from.get()));
+    at = arc.map(ArcBuilder.Arc::end);
+    arc.ifPresent(
+        a ->
+            add(
+                step,
+                a.shape(),
+                a.end(),
+                a.length(),
+                from.get().rotation().angleTo(a.end().rotation())));
+  }
+
+  private void add(Values step, MoveShape shape, Pose to, double length, double angle) {
     int before = faults.count();
     MoveLimits own = limits.of(step, length > NOWHERE ? length : 0, angle > NOWHERE ? angle : 0);
+    blends.move(step, length <= NOWHERE);
     if (faults.count() == before) {
-      String name = step.text("name").orElse("");
-      steps.add(new RouteStep.Move(step.place().pointer(), name, to.get(), own));
+      steps.add(
+          new RouteStep.Move(
+              step.place().pointer(),
+              step.text("name").orElse(""),
+              shape,
+              to,
+              own,
+              step.number("blend").orElse(0),
+              step.number("override").orElse(1) * scene.number("override").orElse(1)));
     }
   }
 
