@@ -144,7 +144,8 @@ public final class ArcPath implements PathCurve {
     }
     double radius = inwards(from, onAxis, axis.unit()).norm();
     if (radius < COINCIDENT) {
-      return Optional.of("the arc begins on its own axis, so it has no radius");
+      return Optional.of(
+          "the arc begins on its own axis, so it has no radius; put its centre elsewhere");
     }
     if (radius * Math.abs(angle) < COINCIDENT) {
       return Optional.of("the angle of the arc is 0; give one that moves");

@@ -359,6 +359,9 @@ public final class CheckReport {
         out.append("    ").append(option).append('\n');
       }
     }
+    if (moves.stream().anyMatch(m -> m.blend() > 0)) {
+      out.append("  Moves that a blend joins share its corner: check again with these.\n");
+    }
   }
 
   private void settings() {

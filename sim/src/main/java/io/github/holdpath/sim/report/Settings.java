@@ -58,7 +58,8 @@ final class Settings {
   }
 
   /**
-   * Speed, acceleration and jerk of one move in SI and in percent of the scene's limits.
+   * Speed, acceleration and jerk of one move in SI and in percent of the scene's limits, its blend
+   * and its override.
    *
    * @param played the share of its own speed at which the robot plays it
    */
@@ -71,6 +72,12 @@ final class Settings {
         String percent = Double.isFinite(most) ? " (" + Text.number(100 * v / most, 3) + " %)" : "";
         parts.add(words(q.field()) + " " + Text.number(v, 4) + " " + q.unit() + percent);
       }
+    }
+    if (move.blend() > 0) {
+      parts.add("blend " + Text.number(1000 * move.blend(), 4) + " mm");
+    }
+    if (move.override() < 1) {
+      parts.add("override " + Text.number(100 * move.override(), 3) + " %");
     }
     return String.join(", ", parts);
   }

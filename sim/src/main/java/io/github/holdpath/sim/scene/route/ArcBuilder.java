@@ -32,6 +32,9 @@ final class ArcBuilder {
   Optional<Arc> build(Pose from) {
     int before = faults.count();
     boolean through = arc.isThere("via");
+    if (through == arc.isThere("centre")) {
+      return Optional.empty(); // noted where the fields were read
+    }
     allowed(
         through ? List.of("at") : List.of("axis", "angle"),
         through ? List.of("axis", "angle") : List.of("at"),

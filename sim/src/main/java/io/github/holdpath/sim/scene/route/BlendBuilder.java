@@ -65,6 +65,7 @@ final class BlendBuilder {
     }
     String fits =
         BigDecimal.valueOf(fault.largestZone() * 1000)
+            .round(new MathContext(10)) // 500 mm may come out half a digit below
             .round(new MathContext(4, RoundingMode.DOWN))
             .stripTrailingZeros()
             .toPlainString();
