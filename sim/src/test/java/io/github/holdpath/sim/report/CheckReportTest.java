@@ -142,7 +142,7 @@ class CheckReportTest {
             s.title(), s.site(), s.part(), s.grip(), 2, s.tool(), none, s.motion(), s.inputs());
     StudyResult result = HoldStudy.run(bare, 2);
     RouteStep.Move move = Settings.moves(bare.motion()).get(0);
-    String line = Settings.line(bare, move, 1, 1);
+    String line = Settings.line(bare, move, 1, 1, 1);
     assertTrue(line.contains("speed ") && !line.contains("%"), line);
     for (String option : Settings.slowed(bare, move, 1, 0, 0.8)) {
       assertFalse(option.contains("%"), option);
