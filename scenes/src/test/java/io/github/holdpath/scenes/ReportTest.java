@@ -38,6 +38,8 @@ class ReportTest {
         "cartons.json",
         "glass-sheet.json",
         "shaft.json",
+        "shaft-arm.json",
+        "chocolates.json",
         "gear-blank.json",
         "steel-sheet.json",
         "peaches.json",

@@ -88,6 +88,8 @@ class StoryTest {
             "cartons.md",
             "glass-sheet.md",
             "shaft.md",
+            "shaft-arm.md",
+            "chocolates.md",
             "gear-blank.md",
             "steel-sheet.md",
             "peaches.md",

@@ -20,6 +20,8 @@ public final class DemoScenes {
         "cartons",
         "glass-sheet",
         "shaft",
+        "shaft-arm",
+        "chocolates",
         "gear-blank",
         "steel-sheet",
         "peaches",

@@ -11,7 +11,7 @@ import java.util.List;
  * is {@code p / |p|}; angular velocity and acceleration are its exact derivatives (theory, eq. 6.5
  * to 6.7).
  */
-final class PoseCurve {
+final class PoseCurve implements RecordedCurve {
   private static final int DIMENSIONS = 7;
   private static final int P = MotionState.ROTATION;
 
@@ -36,17 +36,20 @@ final class PoseCurve {
   }
 
   /** Number of even cells of the time axis, inside which the curve is a polynomial. */
-  int cells() {
+  @Override
+  public int cells() {
     return curve.cells();
   }
 
   /** Length of a cell, s. */
-  double step() {
+  @Override
+  public double step() {
     return curve.step();
   }
 
   /** Cell that holds a time. */
-  int cell(double time) {
+  @Override
+  public int cell(double time) {
     return curve.cell(time);
   }
 
@@ -56,7 +59,8 @@ final class PoseCurve {
    * @param time s
    * @param out flat form of {@link MotionState}, overwritten
    */
-  void state(double time, double[] out) {
+  @Override
+  public void state(double time, double[] out) {
     // The twelve numbers of p, p' and p'' wait in places that are filled for good afterwards.
     for (int d = 0; d < 4; d++) {
       curve.evaluate(P + d, time, out, P + d, P + 4 + d, P + 8 + d);
@@ -68,7 +72,8 @@ final class PoseCurve {
   }
 
   /** Length of the quaternion before it is scaled to 1; near 1 where the fit can be trusted. */
-  double quaternionLength(double time, double[] scratch) {
+  @Override
+  public double quaternionLength(double time, double[] scratch) {
     double sum = 0;
     for (int d = 0; d < 4; d++) {
       curve.evaluate(P + d, time, scratch, 0, 1, 2);
@@ -112,7 +117,8 @@ final class PoseCurve {
   }
 
   /** Length of the third derivative of the position, m/s^3. */
-  double jerk(double time) {
+  @Override
+  public double jerk(double time) {
     double sum = 0;
     for (int d = 0; d < 3; d++) {
       double j = curve.third(d, time);
@@ -122,7 +128,8 @@ final class PoseCurve {
   }
 
   /** Length of the derivative of the angular acceleration, rad/s^3 (eq. 6.8). */
-  double turnJerk(double time) {
+  @Override
+  public double turnJerk(double time) {
     double[] s = new double[MotionState.SIZE];
     double[][] p = new double[4][4];
     for (int d = 0; d < 4; d++) {

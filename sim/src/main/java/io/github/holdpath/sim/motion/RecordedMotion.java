@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Motion that follows a recording: a smoothing fit whose velocity and acceleration are the exact
@@ -34,14 +35,14 @@ public final class RecordedMotion implements Motion {
       "The recording %s in motion while the part is held: within half a period of the cut-off of"
           + " that end, noise in the rows shows up to six times as strongly in the acceleration.";
 
-  private final RecordedPiece piece;
+  private final MotionPiece piece;
   private final MotionSegment segment;
   private final RecordingFigures figures;
   private final double heldFrom;
   private final double heldTo;
 
   private RecordedMotion(
-      RecordedPiece piece, MotionSegment segment, RecordingFigures figures, Recording recording) {
+      MotionPiece piece, MotionSegment segment, RecordingFigures figures, Recording recording) {
     this.piece = piece;
     this.segment = segment;
     this.figures = figures;
@@ -59,7 +60,12 @@ public final class RecordedMotion implements Motion {
   public static RecordedMotion fit(Recording recording) {
     double[] times = recording.times().stream().mapToDouble(Double::doubleValue).toArray();
     check(times, recording.cutoff());
-    PoseCurve curve = PoseCurve.fit(times, recording.poses(), recording.cutoff());
+    Optional<JointCurve> joints =
+        recording.joints().map(j -> JointCurve.fit(times, j, recording.cutoff()));
+    RecordedCurve curve =
+        joints.isPresent()
+            ? joints.get()
+            : PoseCurve.fit(times, recording.poses(), recording.cutoff());
     double duration = times[times.length - 1];
     Peaks peaks = new Peaks(curve, duration);
     RecordedPiece piece =
@@ -79,8 +85,9 @@ public final class RecordedMotion implements Motion {
             peaks.turnSpeed,
             peaks.turnAcceleration,
             peaks.turnJerk);
+    MotionPiece whole = joints.isPresent() ? new RecordedJointPiece(piece, joints.get()) : piece;
     return new RecordedMotion(
-        piece, segment, figures(recording, times, curve, peaks.acceleration), recording);
+        whole, segment, figures(recording, times, curve, peaks.acceleration), recording);
   }
 
   private static void check(double[] times, double cutoff) {
@@ -128,7 +135,7 @@ public final class RecordedMotion implements Motion {
   }
 
   private static RecordingFigures figures(
-      Recording recording, double[] times, PoseCurve curve, double peakAcceleration) {
+      Recording recording, double[] times, RecordedCurve curve, double peakAcceleration) {
     double position = 0;
     double turn = 0;
     double[] s = new double[MotionState.SIZE];
@@ -222,7 +229,7 @@ public final class RecordedMotion implements Motion {
     private double turnAcceleration;
     private double turnJerk;
 
-    Peaks(PoseCurve curve, double duration) {
+    Peaks(RecordedCurve curve, double duration) {
       double[] s = new double[MotionState.SIZE];
       int looks = curve.cells() * LOOKS_PER_CELL;
       for (int i = 0; i <= looks; i++) {
@@ -239,7 +246,7 @@ public final class RecordedMotion implements Motion {
       }
     }
 
-    private static void checkRotation(PoseCurve curve, double time, double[] scratch) {
+    private static void checkRotation(RecordedCurve curve, double time, double[] scratch) {
       if (!(curve.quaternionLength(time, scratch) > LEAST_QUATERNION)) {
         throw new IllegalArgumentException(
             "rotations must change by less than half a turn within a period of the cut-off, but do"

@@ -15,13 +15,13 @@ final class RecordedPiece implements MotionPiece {
   /** Speeds below this, m/s and rad/s, count as standing still. */
   private static final double NO_SPEED = 1e-9;
 
-  private final PoseCurve curve;
+  private final RecordedCurve curve;
   private final double duration;
   private final double[] lengths;
   private final double[] turns;
   private final boolean still;
 
-  RecordedPiece(PoseCurve curve, double duration, boolean still) {
+  RecordedPiece(RecordedCurve curve, double duration, boolean still) {
     this.curve = curve;
     this.duration = duration;
     this.still = still;
@@ -34,7 +34,7 @@ final class RecordedPiece implements MotionPiece {
     return peakSpeed < NO_SPEED && peakTurnSpeed < NO_SPEED;
   }
 
-  private static double[] table(PoseCurve curve, int offset) {
+  private static double[] table(RecordedCurve curve, int offset) {
     double[] sum = new double[curve.cells() + 1];
     double[] state = new double[MotionState.SIZE];
     for (int k = 0; k < curve.cells(); k++) {
@@ -45,7 +45,7 @@ final class RecordedPiece implements MotionPiece {
   }
 
   private static double travelled(
-      PoseCurve curve, int offset, double from, double to, double[] state) {
+      RecordedCurve curve, int offset, double from, double to, double[] state) {
     double sum = 0;
     for (int i = 0; i < GAUSS.length; i++) {
       curve.state(from + (to - from) * GAUSS[i], state);

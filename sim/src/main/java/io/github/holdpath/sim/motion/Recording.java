@@ -2,6 +2,7 @@ package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A recorded motion: time-stamped poses of the grip frame.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param heldFrom s
  * @param heldTo s, after heldFrom
  * @param cutoff frequency above which the fit smooths, Hz
+ * @param joints from which the poses follow, and which then are fitted in their place
  */
 public record Recording(
     String file,
@@ -19,7 +21,8 @@ public record Recording(
     List<Pose> poses,
     double heldFrom,
     double heldTo,
-    double cutoff)
+    double cutoff,
+    Optional<RecordedJoints> joints)
     implements MotionSource {
   /** Copies the lists; refuses lists of different length. */
   public Recording {
@@ -28,6 +31,17 @@ public record Recording(
     if (times.size() != poses.size()) {
       throw new IllegalArgumentException("a recording needs one pose for each time");
     }
+  }
+
+  /** A recording of poses. */
+  public Recording(
+      String file,
+      List<Double> times,
+      List<Pose> poses,
+      double heldFrom,
+      double heldTo,
+      double cutoff) {
+    this(file, times, poses, heldFrom, heldTo, cutoff, Optional.empty());
   }
 
   @Override

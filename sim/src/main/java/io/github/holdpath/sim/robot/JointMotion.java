@@ -1,6 +1,5 @@
 package io.github.holdpath.sim.robot;
 
-import io.github.holdpath.dynamics.spatial.Kernels;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import java.util.Arrays;
@@ -29,15 +28,7 @@ public final class JointMotion {
   private static final double LEAP = 1;
 
   private final FlangeSolver solver;
-  private final double[] lever;
-  private final double[] toFlange = new double[4];
-  private final double[] r = new double[9];
-  private final double[] rotation = new double[4];
-  private final double[] turned = new double[4];
-  private final double[] d = new double[3];
-  private final double[] w = new double[3];
-  private final double[] alpha = new double[3];
-  private final double[] sum = new double[3];
+  private final FlangeToGrip toFlange;
   private final double[] flange = new double[MotionState.SIZE];
   private final double[] step;
   private double condition;
@@ -61,12 +52,7 @@ public final class JointMotion {
   public JointMotion(Robot robot, Pose grip) {
     solver = new FlangeSolver(robot);
     step = new double[solver.drives()];
-    Pose back = grip.inverse();
-    lever = FrameMotion.array(back.position());
-    toFlange[0] = back.rotation().w();
-    toFlange[1] = back.rotation().x();
-    toFlange[2] = back.rotation().y();
-    toFlange[3] = back.rotation().z();
+    toFlange = new FlangeToGrip(grip.inverse());
   }
 
   /**
@@ -123,24 +109,6 @@ public final class JointMotion {
 
   private void moveToFlange(double[] grip) {
     System.arraycopy(grip, 0, flange, 0, MotionState.SIZE);
-    System.arraycopy(grip, MotionState.ROTATION, rotation, 0, 4);
-    Kernels.rotationMatrix(rotation[0], rotation[1], rotation[2], rotation[3], r);
-    Flat.times(r, lever, d);
-    Flat.quaternionTimes(rotation, toFlange, turned);
-    System.arraycopy(turned, 0, flange, MotionState.ROTATION, 4);
-    System.arraycopy(grip, MotionState.ANGULAR_VELOCITY, w, 0, 3);
-    System.arraycopy(grip, MotionState.ANGULAR_ACCELERATION, alpha, 0, 3);
-    add(d, MotionState.POSITION);
-    Flat.cross(w, d, sum);
-    add(sum, MotionState.VELOCITY);
-    Flat.cross(alpha, d, sum);
-    Flat.addDoubleCross(w, w, d, sum);
-    add(sum, MotionState.ACCELERATION);
-  }
-
-  private void add(double[] x, int at) {
-    for (int i = 0; i < 3; i++) {
-      flange[at + i] += x[i];
-    }
+    toFlange.apply(flange);
   }
 }

@@ -182,7 +182,7 @@ final class JointLook {
     if (use.isPresent() && use.getAsDouble() > 1 + ROUNDING) {
       list.add(
           text(
-              "Joint %s takes %.1f %% of its greatest %s; slow the moves, carry less, or look at"
+              "Joint %s takes %.1f %% of its greatest %s; slow the motion, carry less, or look at"
                   + " what its data sheet says.",
               joint, 100 * use.getAsDouble(), limit));
     }

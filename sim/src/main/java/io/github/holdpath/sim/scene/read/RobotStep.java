@@ -6,6 +6,7 @@ import io.github.holdpath.sim.motion.JointOutcome;
 import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.field.Values;
@@ -49,6 +50,11 @@ final class RobotStep {
             .group("robot")
             .filter(r -> !RobotKinds.free(r))
             .flatMap(r -> RobotKinds.build(r, folder, faults));
+  }
+
+  /** The robot; empty if there is none, or faults were noted. */
+  Optional<Robot> robot() {
+    return built.map(RobotKinds.Built::robot);
   }
 
   private Pose grip() {

@@ -2,6 +2,7 @@ package io.github.holdpath.sim.scene.read;
 
 import io.github.holdpath.dynamics.grip.GripModel;
 import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
@@ -67,7 +68,7 @@ final class SceneBuilder {
     int before = faults.count();
     RobotStep robot = new RobotStep(values, root, file, tool, faults);
     boolean robotRead = faults.count() == before;
-    Optional<? extends MotionSource> motion = motion(tool);
+    Optional<? extends MotionSource> motion = motion(tool, robot.robot());
     Optional<RobotCell> cell =
         robotRead && toolRead ? motion.flatMap(robot::follow) : Optional.empty();
     List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
@@ -86,14 +87,15 @@ final class SceneBuilder {
         cell);
   }
 
-  private Optional<? extends MotionSource> motion(Optional<Scene.Tool> tool) {
+  private Optional<? extends MotionSource> motion(
+      Optional<Scene.Tool> tool, Optional<Robot> robot) {
     Optional<JsonNode> route = values.node("route");
     if (route.isPresent() && route.get() instanceof JsonNode.Items) {
       return new RouteBuilder(values, faults).build();
     }
     return values
         .group("route")
-        .flatMap(r -> new RecordingBuilder(values, root, file, tool, faults).build(r));
+        .flatMap(r -> new RecordingBuilder(values, root, file, tool, robot, faults).build(r));
   }
 
   private List<OriginsType.Entry> origins() {

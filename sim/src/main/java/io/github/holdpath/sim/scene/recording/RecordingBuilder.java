@@ -2,6 +2,8 @@ package io.github.holdpath.sim.scene.recording;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.robot.Robot;
+import io.github.holdpath.sim.robot.RobotJoint;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
@@ -19,12 +21,14 @@ import java.util.stream.Stream;
 /** Builds a recorded motion. */
 public final class RecordingBuilder {
   private static final List<String> QUATERNION = List.of("qw", "qx", "qy", "qz");
+  private static final List<String> POSITION = List.of("x", "y", "z");
   private static final List<String> ANGLES = List.of("roll", "pitch", "yaw");
 
   private final Values scene;
   private final JsonNode root;
   private final Path folder;
   private final Optional<Scene.Tool> tool;
+  private final Optional<Robot> robot;
   private final Faults faults;
 
   /**
@@ -33,15 +37,22 @@ public final class RecordingBuilder {
    * @param scene checked fields of the file
    * @param root nodes of the file
    * @param file the scene file; the recording stands relative to its folder
-   * @param tool for a recording of the flange
+   * @param tool for a recording of the flange or of joints
+   * @param robot for a recording of joints
    */
   public RecordingBuilder(
-      Values scene, JsonNode root, Path file, Optional<Scene.Tool> tool, Faults faults) {
+      Values scene,
+      JsonNode root,
+      Path file,
+      Optional<Scene.Tool> tool,
+      Optional<Robot> robot,
+      Faults faults) {
     this.scene = scene;
     this.root = root;
     Path parent = file.getParent();
     this.folder = parent == null ? Path.of("") : parent;
     this.tool = tool;
+    this.robot = robot;
     this.faults = faults;
   }
 
@@ -85,9 +96,19 @@ public final class RecordingBuilder {
   private Optional<RecordingSpec> spec(Values v) {
     Optional<String> file = v.text("file");
     Optional<String> frame = v.text("frame");
-    Optional<RecordingColumns> columns = v.group("columns").flatMap(this::columns);
+    boolean joints = frame.equals(Optional.of("joints"));
+    if (joints && (!scene.isThere("robot") || (robot.isEmpty() && isFree()))) {
+      faults.add(
+          v.place("frame"),
+          "joint values need the robot whose joints they are; give robot with its kind");
+    }
+    Optional<RecordingColumns> columns =
+        v.group("columns").flatMap(c -> joints ? jointColumns(c) : columns(c));
     Optional<RecordingUnits> units =
-        v.group("units").flatMap(u -> units(u, columns.map(c -> !c.quaternion()).orElse(false)));
+        joints
+            ? v.group("units").flatMap(this::jointUnits)
+            : v.group("units")
+                .flatMap(u -> units(u, columns.map(c -> !c.quaternion()).orElse(false)));
     boolean flange = frame.equals(Optional.of("flange"));
     if (flange && !scene.isThere("tool")) {
       faults.add(
@@ -99,7 +120,9 @@ public final class RecordingBuilder {
         Stream.of("separator", "cutoff", "held", "decimalComma")
             .allMatch(name -> !v.isThere(name) || isRead(v, name));
     Optional<Pose> toGrip =
-        flange ? tool.map(Scene.Tool::flangeToGrip) : Optional.of(Pose.IDENTITY);
+        flange || (joints && scene.isThere("tool"))
+            ? tool.map(Scene.Tool::flangeToGrip)
+            : Optional.of(Pose.IDENTITY);
     if (file.isEmpty()
         || frame.isEmpty()
         || columns.isEmpty()
@@ -113,7 +136,7 @@ public final class RecordingBuilder {
         new RecordingSpec(
             folder,
             file.get(),
-            flange ? RecordingFrame.FLANGE : RecordingFrame.GRIP,
+            joints ? RecordingFrame.JOINTS : flange ? RecordingFrame.FLANGE : RecordingFrame.GRIP,
             toGrip.get(),
             v.text("separator").map(RecordingBuilder::separator).orElse(','),
             v.value("decimalComma", Boolean.class).orElse(false),
@@ -121,7 +144,66 @@ public final class RecordingBuilder {
             units.get(),
             held.map(h -> h.number("from")).orElse(OptionalDouble.empty()),
             held.map(h -> h.number("to")).orElse(OptionalDouble.empty()),
-            v.number("cutoff").orElse(RecordingSpec.DEFAULT_CUTOFF)));
+            v.number("cutoff").orElse(RecordingSpec.DEFAULT_CUTOFF),
+            robot));
+  }
+
+  private boolean isFree() {
+    return scene.group("robot").flatMap(r -> r.text("kind")).equals(Optional.of("free"));
+  }
+
+  private Optional<RecordingColumns> jointColumns(Values c) {
+    for (String name : Stream.of(POSITION, QUATERNION, ANGLES).flatMap(List::stream).toList()) {
+      if (c.isThere(name)) {
+        faults.add(c.place(name), "belongs to poses, but the frame is joints; take it out");
+      }
+    }
+    if (!c.isThere("joints")) {
+      faults.add(
+          c.place("joints"),
+          "is missing: the columns of the joints, in the order from the robot's base; for example"
+              + " [ \"J1\", \"J2\" ]");
+    }
+    List<String> names = c.items("joints", String.class);
+    Optional<String> time = c.text("time");
+    if (names.isEmpty() || time.isEmpty() || robot.isEmpty()) {
+      return Optional.empty();
+    }
+    int due = robot.get().joints().size();
+    if (names.size() != due) {
+      faults.add(
+          c.place("joints"),
+          "names "
+              + names.size()
+              + " columns, but the robot has "
+              + due
+              + " joints with a drive; it needs "
+              + robot.get().joints().stream().map(RobotJoint::name).toList());
+      return Optional.empty();
+    }
+    return Optional.of(new RecordingColumns(time.get(), List.of(), names));
+  }
+
+  private Optional<RecordingUnits> jointUnits(Values u) {
+    boolean turns =
+        robot.stream().flatMap(r -> r.joints().stream()).anyMatch(j -> j.kind().turns());
+    boolean slides =
+        robot.stream().flatMap(r -> r.joints().stream()).anyMatch(j -> !j.kind().turns());
+    if (turns && !u.isThere("angle")) {
+      faults.add(u.place("angle"), "is missing: the unit of joints that turn; for example \"deg\"");
+    }
+    if (slides && !u.isThere("length")) {
+      faults.add(
+          u.place("length"), "is missing: the unit of joints that slide; for example \"mm\"");
+    }
+    Optional<Double> time = u.text("time").flatMap(t -> size(RecordingUnits.TIME, t));
+    Optional<Double> length =
+        slides ? u.text("length").flatMap(t -> size(RecordingUnits.LENGTH, t)) : Optional.of(1.0);
+    Optional<Double> angle =
+        turns ? u.text("angle").flatMap(t -> size(RecordingUnits.ANGLE, t)) : Optional.of(1.0);
+    return time.isPresent() && length.isPresent() && angle.isPresent()
+        ? Optional.of(new RecordingUnits(time.get(), length.get(), angle.get()))
+        : Optional.empty();
   }
 
   private static boolean isRead(Values v, String name) {
@@ -133,6 +215,16 @@ public final class RecordingBuilder {
   }
 
   private Optional<RecordingColumns> columns(Values c) {
+    if (c.isThere("joints")) {
+      faults.add(
+          c.place("joints"), "belongs to \"frame\": \"joints\"; take it out, or name that frame");
+    }
+    for (String name : POSITION) {
+      if (!c.isThere(name)) {
+        faults.add(
+            c.place(name), "is missing: the column of " + name + "; for example \"" + name + "\"");
+      }
+    }
     List<String> given =
         Stream.of(QUATERNION, ANGLES).flatMap(List::stream).filter(c::isThere).toList();
     boolean quaternion = QUATERNION.stream().anyMatch(given::contains);
@@ -148,7 +240,7 @@ public final class RecordingBuilder {
               + "; name all of one kind and none of the other");
     }
     Optional<String> time = c.text("time");
-    List<String> position = texts(c, List.of("x", "y", "z"));
+    List<String> position = texts(c, POSITION);
     List<String> rotation = texts(c, wanted);
     return given.equals(wanted)
             && time.isPresent()
@@ -163,6 +255,10 @@ public final class RecordingBuilder {
   }
 
   private Optional<RecordingUnits> units(Values u, boolean angles) {
+    if (!u.isThere("length")) {
+      faults.add(
+          u.place("length"), "is missing: the unit of the columns x, y and z; for example \"mm\"");
+    }
     if (angles && !u.isThere("angle")) {
       faults.add(
           u.place("angle"),

@@ -6,6 +6,7 @@ import static io.github.holdpath.sim.scene.recording.RecordingText.text;
 
 import io.github.holdpath.sim.motion.RecordedMotion;
 import java.util.Arrays;
+import java.util.List;
 
 /** Whether the rows of a recording make a motion: rising times, no gaps, no jumps. */
 final class RecordingChecks {
@@ -83,6 +84,7 @@ final class RecordingChecks {
               plain(step), rows.line(i - 1), plain(cutoff), plain(1 / cutoff)));
     }
     checkJump(i, Math.max(step, median));
+    checkJoints(i);
     return true;
   }
 
@@ -104,6 +106,25 @@ final class RecordingChecks {
               "turns by %s deg since line %d; above 120 deg the way round is not certain: a row"
                   + " out of place, or units/angle taken wrong?",
               plain(Math.toDegrees(turn)), rows.line(i - 1)));
+    }
+  }
+
+  private void checkJoints(int i) {
+    if (rows.joints().isEmpty()) {
+      return;
+    }
+    List<Double> now = rows.joints().get(i);
+    List<Double> before = rows.joints().get(i - 1);
+    for (int k = 0; k < now.size(); k++) {
+      double jump = Math.abs(now.get(k) - before.get(k));
+      if (jump > GREATEST_JUMP) {
+        faults.at(
+            rows.line(i),
+            text(
+                "joint %d goes by %s rad or m since line %d: a row out of place, a unit taken wrong,"
+                    + " or an angle that begins anew at half a turn? It must count on",
+                k + 1, plain(jump), rows.line(i - 1)));
+      }
     }
   }
 

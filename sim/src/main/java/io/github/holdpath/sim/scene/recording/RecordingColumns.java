@@ -7,8 +7,9 @@ import java.util.List;
  * Names of the columns of a recording, as its first line spells them.
  *
  * @param time column of the time
- * @param position columns of x, y, z
- * @param rotation columns of qw, qx, qy, qz, or of roll, pitch, yaw (fixed axes X, Y, Z)
+ * @param position columns of x, y, z; empty for joint values
+ * @param rotation columns of qw, qx, qy, qz, or of roll, pitch, yaw (fixed axes X, Y, Z); those of
+ *     the joints where there is no position
  */
 record RecordingColumns(String time, List<String> position, List<String> rotation) {
   private static final List<String> POSITION = List.of("x", "y", "z");
@@ -19,15 +20,21 @@ record RecordingColumns(String time, List<String> position, List<String> rotatio
   RecordingColumns {
     position = List.copyOf(position);
     rotation = List.copyOf(rotation);
-    if (position.size() != 3 || rotation.size() < 3 || rotation.size() > 4) {
+    boolean pose = position.size() == 3 && (rotation.size() == 3 || rotation.size() == 4);
+    if (!pose && (!position.isEmpty() || rotation.isEmpty())) {
       throw new IllegalArgumentException(
-          "a recording needs 3 position and 3 or 4 rotation columns");
+          "a recording needs 3 position and 3 or 4 rotation columns, or those of joints");
     }
+  }
+
+  /** Whether these are joint values, not poses. */
+  boolean joints() {
+    return position.isEmpty();
   }
 
   /** Whether the rotation is a quaternion, not three angles. */
   boolean quaternion() {
-    return rotation.size() == 4;
+    return !joints() && rotation.size() == 4;
   }
 
   /** All names in order: time, position, rotation. */
@@ -37,6 +44,9 @@ record RecordingColumns(String time, List<String> position, List<String> rotatio
 
   /** What each of the names stands for, as the scene's field {@code columns} calls it. */
   List<String> roles() {
+    if (joints()) {
+      return join("time", List.of(), rotation.stream().map(n -> "a joint").toList());
+    }
     return join("time", POSITION, quaternion() ? QUATERNION : ANGLES);
   }
 

@@ -5,6 +5,7 @@ import static io.github.holdpath.sim.scene.field.FieldSpec.required;
 
 import io.github.holdpath.sim.scene.field.ChoiceType;
 import io.github.holdpath.sim.scene.field.FlagType;
+import io.github.holdpath.sim.scene.field.ListType;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.ObjectType;
 import io.github.holdpath.sim.scene.field.QuantityType;
@@ -21,22 +22,28 @@ public final class RecordingFields {
 
   private static final Bounds TIMES = Bounds.notNegative(86_400);
   private static final TextType NAME = new TextType();
+  private static final int MOST_JOINTS = 100;
 
   private static final ObjectSpec COLUMNS =
       ObjectSpec.of(
           "columns",
           "names of the columns, as the first line of the table spells them",
           required("time", NAME, "the column of the time", "\"t\""),
-          required("x", NAME, "the column of x", "\"x\""),
-          required("y", NAME, "the column of y", "\"y\""),
-          required("z", NAME, "the column of z", "\"z\""),
+          optional("x", NAME, "the column of x", "\"x\""),
+          optional("y", NAME, "the column of y", "\"y\""),
+          optional("z", NAME, "the column of z", "\"z\""),
           optional("qw", NAME, "the column of the quaternion's scalar part", "\"qw\""),
           optional("qx", NAME, "the column of the quaternion's x part", "\"qx\""),
           optional("qy", NAME, "the column of the quaternion's y part", "\"qy\""),
           optional("qz", NAME, "the column of the quaternion's z part", "\"qz\""),
           optional("roll", NAME, "the column of the turn about the fixed x axis", "\"A\""),
           optional("pitch", NAME, "the column of the turn about the fixed y axis", "\"B\""),
-          optional("yaw", NAME, "the column of the turn about the fixed z axis", "\"C\""));
+          optional("yaw", NAME, "the column of the turn about the fixed z axis", "\"C\""),
+          optional(
+              "joints",
+              new ListType(NAME, 1, MOST_JOINTS),
+              "the columns of the joints, in the order from the robot's base; in place of a pose",
+              "[ \"J1\", \"J2\", \"J3\", \"J4\", \"J5\", \"J6\" ]"));
 
   private static final ObjectSpec UNITS =
       ObjectSpec.of(
@@ -47,15 +54,15 @@ public final class RecordingFields {
               new ChoiceType(List.copyOf(RecordingUnits.TIME.keySet())),
               "the unit of the time column",
               "\"s\""),
-          required(
+          optional(
               "length",
               new ChoiceType(List.copyOf(RecordingUnits.LENGTH.keySet())),
-              "the unit of the columns x, y and z",
+              "the unit of the columns x, y and z, and of joints that slide",
               "\"mm\""),
           optional(
               "angle",
               new ChoiceType(List.copyOf(RecordingUnits.ANGLE.keySet())),
-              "the unit of the columns roll, pitch and yaw",
+              "the unit of the columns roll, pitch and yaw, and of joints that turn",
               "\"deg\""));
 
   private static final ObjectSpec HELD =
@@ -72,8 +79,9 @@ public final class RecordingFields {
           required("file", NAME, "the table, relative to the folder of the scene", "\"log.csv\""),
           required(
               "frame",
-              new ChoiceType(List.of("grip", "flange")),
-              "whose poses the table holds; for the flange tool/flangeToGrip leads to the grip",
+              new ChoiceType(List.of("grip", "flange", "joints")),
+              "whose poses the table holds, tool/flangeToGrip leads from the flange to the grip; or the"
+                  + " joints of the robot",
               "\"grip\""),
           required("columns", new ObjectType(COLUMNS), "names of the columns", ""),
           required(

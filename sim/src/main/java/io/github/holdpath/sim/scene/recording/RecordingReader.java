@@ -4,6 +4,7 @@ import static io.github.holdpath.sim.scene.recording.RecordingText.plain;
 import static io.github.holdpath.sim.scene.recording.RecordingText.text;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.motion.RecordedJoints;
 import io.github.holdpath.sim.motion.RecordedMotion;
 import io.github.holdpath.sim.motion.Recording;
 import io.github.holdpath.sim.scene.Fault;
@@ -22,6 +23,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -266,7 +268,11 @@ final class RecordingReader {
     double to = spec.heldTo().orElse(end);
     checkHeld(from, to, end);
     faults.throwIfAny();
-    return new Recording(spec.file(), times, poses, from, to, spec.cutoff());
+    Optional<RecordedJoints> joints =
+        spec.columns().joints()
+            ? spec.robot().map(r -> new RecordedJoints(r, spec.flangeToGrip(), rows.joints()))
+            : Optional.empty();
+    return new Recording(spec.file(), times, poses, from, to, spec.cutoff(), joints);
   }
 
   private void checkCutoff(double period) {

@@ -3,9 +3,11 @@ package io.github.holdpath.sim.scene.recording;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.robot.Robot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Rows of a recording as they are read: those without a fault are kept with their line. */
 final class RecordingRows {
@@ -22,6 +24,7 @@ final class RecordingRows {
   private final double[] values;
 
   private final List<Pose> poses = new ArrayList<>();
+  private final List<List<Double>> joints = new ArrayList<>();
   private double[] times = new double[1024];
   private long[] lines = new long[1024];
   private int[] rows = new int[1024];
@@ -77,6 +80,9 @@ final class RecordingRows {
   }
 
   private boolean near(long line) {
+    if (spec.columns().joints()) {
+      return true;
+    }
     for (int i = 1; i <= 3; i++) {
       if (Math.abs(values[i]) * spec.units().length() > FARTHEST) {
         faults.at(
@@ -90,7 +96,29 @@ final class RecordingRows {
     return true;
   }
 
+  private void keepJoints(int row, long line) {
+    Robot robot = spec.robot().orElseThrow();
+    double[] q = new double[values.length - 1];
+    List<Double> kept = new ArrayList<>();
+    for (int k = 0; k < q.length; k++) {
+      boolean turns = robot.joints().get(k).kind().turns();
+      q[k] = values[k + 1] * (turns ? spec.units().angle() : spec.units().length());
+      kept.add(q[k]);
+    }
+    Optional<Pose> flange = robot.flangeAt(q);
+    if (flange.isEmpty()) {
+      faults.at(line, "no pose of the robot fits these joint values; are the columns right?");
+      return;
+    }
+    put(row, line, flange.get().position(), flange.get().rotation());
+    joints.add(kept);
+  }
+
   private void keep(int row, long line) {
+    if (spec.columns().joints()) {
+      keepJoints(row, line);
+      return;
+    }
     double m = spec.units().length();
     Vec3 position = new Vec3(values[1] * m, values[2] * m, values[3] * m);
     if (spec.columns().quaternion()) {
@@ -125,7 +153,7 @@ final class RecordingRows {
     times[at] = values[0];
     lines[at] = line;
     rows[at] = row;
-    poses.add(spec.frame() == RecordingFrame.FLANGE ? pose.times(spec.flangeToGrip()) : pose);
+    poses.add(spec.frame() != RecordingFrame.GRIP ? pose.times(spec.flangeToGrip()) : pose);
   }
 
   /** Rows of the file so far, the faulty ones too. */
@@ -156,6 +184,11 @@ final class RecordingRows {
   /** Grip pose of a kept row. */
   Pose pose(int i) {
     return poses.get(i);
+  }
+
+  /** Joint values of all kept rows, rad or m; empty for a recording of poses. */
+  List<List<Double>> joints() {
+    return joints;
   }
 
   /** Whether nothing was left out between a kept row and the one before it. */

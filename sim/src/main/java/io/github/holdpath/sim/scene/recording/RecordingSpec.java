@@ -1,7 +1,9 @@
 package io.github.holdpath.sim.scene.recording;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.robot.Robot;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,6 +20,7 @@ import java.util.OptionalDouble;
  * @param heldFrom s from the first row; empty: from the start
  * @param heldTo s from the first row; empty: to the end
  * @param cutoff of the fit, Hz
+ * @param robot whose joints are recorded; used for {@link RecordingFrame#JOINTS}
  */
 record RecordingSpec(
     Path folder,
@@ -30,7 +33,36 @@ record RecordingSpec(
     RecordingUnits units,
     OptionalDouble heldFrom,
     OptionalDouble heldTo,
-    double cutoff) {
+    double cutoff,
+    Optional<Robot> robot) {
+  /** A recording of poses. */
+  RecordingSpec(
+      Path folder,
+      String file,
+      RecordingFrame frame,
+      Pose flangeToGrip,
+      char separator,
+      boolean decimalComma,
+      RecordingColumns columns,
+      RecordingUnits units,
+      OptionalDouble heldFrom,
+      OptionalDouble heldTo,
+      double cutoff) {
+    this(
+        folder,
+        file,
+        frame,
+        flangeToGrip,
+        separator,
+        decimalComma,
+        columns,
+        units,
+        heldFrom,
+        heldTo,
+        cutoff,
+        Optional.empty());
+  }
+
   /** Cut-off where the scene names none, Hz. */
   static final double DEFAULT_CUTOFF = 40;
 

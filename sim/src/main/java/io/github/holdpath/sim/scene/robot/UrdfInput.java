@@ -39,6 +39,9 @@ final class UrdfInput {
   /** Faults of the file that are shown. */
   private static final int SHOWN = 20;
 
+  private static final String NO_TORQUES =
+      "The links of the URDF file have no mass: torques of the joints are not looked at.";
+
   private static final String TORQUES =
       "Torques of the joints are those of links, tool and part alone: friction, motors and gears"
           + " are not in them, and may be the larger part.";
@@ -138,10 +141,13 @@ final class UrdfInput {
                         .orElse(OptionalDouble.empty()))
             .toList();
     List<String> notes = new ArrayList<>(read.notes());
-    notes.add(
-        joints.stream().allMatch(j -> j.body().mass() == 0)
-            ? "The links of the URDF file have no mass: torques of the joints are not looked at."
-            : TORQUES);
+    if (joints.stream().allMatch(j -> j.body().mass() == 0)) {
+      // One sentence in place of one for each link.
+      notes.removeIf(n -> n.contains("has no <inertial>"));
+      notes.add(NO_TORQUES);
+    } else {
+      notes.add(TORQUES);
+    }
     return new Built(new SerialArm(chain, base, payload), new JointStart(near), notes);
   }
 
