@@ -289,10 +289,10 @@ class MainTest {
     Run worst = run("explain", CARTONS);
     assertEquals(0, worst.status());
     assertEquals(worst, run("explain", CARTONS, "--at", "worst"));
-    assertTrue(worst.out().contains("At 0.8274 s, move 2, part held."), worst.out());
+    assertTrue(worst.out().contains("At 0.8778 s, move 2, part held."), worst.out());
     assertTrue(run("explain", CARTONS, "--at", "0.5s").out().contains("At 0.5000 s, move 1"));
     assertTrue(run("explain", CARTONS, "--at", "0s").out().contains("before the first move"));
-    assertTrue(run("explain", CARTONS, "--at", "4700ms").out().contains("is not held here"));
+    assertTrue(run("explain", CARTONS, "--at", "4500ms").out().contains("is not held here"));
   }
 
   @Test

@@ -184,7 +184,7 @@ class ResultJsonTest {
     assertEquals(18 * Jobs.G, root.get("payload").get("standingForce").doubleValue(), 1e-9);
     assertEquals(6, root.get("payload").get("toolAlone").get("mass").doubleValue());
     assertEquals(
-        "speed 2 m/s (100 %), acceleration 6 m/s^2 (60 %)",
+        "speed 2 m/s (100 %), acceleration 6 m/s^2 (60 %), blend 60 mm",
         root.get("segments").get(0).get("settings").asString());
     assertFalse(read(text(new DrawnJobs(500).next(0))).has("payload"));
   }
