@@ -38,6 +38,16 @@ final class PayloadWords {
             + load(
                 result.peaks().flangeForce().orElseThrow(),
                 result.peaks().flangeMoment().orElseThrow()));
+    payload
+        .use()
+        .ifPresent(
+            use ->
+                lines.add(
+                    "  Rated payload of the robot "
+                        + Text.number(payload.rated().orElseThrow(), DIGITS)
+                        + " kg: "
+                        + Text.number(100 * use, 3)
+                        + " % of it is taken."));
     result.scene().tool().flatMap(t -> t.flange()).ifPresent(f -> lines.add(flange(f)));
     return lines;
   }

@@ -343,6 +343,8 @@ public final class ResultJson {
     body("toolAlone", payload.toolAlone());
     json.writeNumberProperty("standingForce", payload.standingForce());
     json.writeNumberProperty("standingMoment", payload.standingMoment());
+    payload.rated().ifPresent(rated -> json.writeNumberProperty("rated", rated));
+    payload.use().ifPresent(use -> json.writeNumberProperty("ratedUse", use));
     json.writeEndObject();
   }
 

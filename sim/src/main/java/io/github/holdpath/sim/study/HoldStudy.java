@@ -128,15 +128,19 @@ public final class HoldStudy {
         guide,
         joints,
         Assumptions.of(scene, motion, GiveStudy.obstacle(scene, motion, hold)),
-        warnings(give, guide, joints));
+        warnings(give, guide, joints, peaks.payload()));
   }
 
   private List<String> warnings(
-      Optional<GiveResult> give, Optional<GuideUse> guide, Optional<JointUse> joints) {
+      Optional<GiveResult> give,
+      Optional<GuideUse> guide,
+      Optional<JointUse> joints,
+      Optional<Payload> payload) {
     List<String> list = new ArrayList<>(Plausibility.warnings(scene, motion));
     care.warning().ifPresent(list::add);
     guide.flatMap(GuideLook::warning).ifPresent(list::add);
     give.ifPresent(g -> list.addAll(g.notes()));
+    payload.flatMap(Payload::warning).ifPresent(list::add);
     scene.robot().ifPresent(r -> list.addAll(JointLook.warnings(joints.orElseThrow(), r.track())));
     return list;
   }

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.inertia.MassProperties;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the flange of the robot carries, for the payload entry of its controller and for its rating.
@@ -17,12 +18,14 @@ import java.util.Optional;
  * @param toolAlone the tool without a part, frame F
  * @param standingForce largest force of gravity alone over the poses of the motion, N
  * @param standingMoment largest moment of gravity alone about F's origin over those poses, N m
+ * @param rated mass that the robot may carry, kg; empty where it is not told
  */
 public record Payload(
     MassProperties withPart,
     MassProperties toolAlone,
     double standingForce,
-    double standingMoment) {
+    double standingMoment,
+    OptionalDouble rated) {
   /** The payload of a scene; empty where it has no tool. Forces and moments as above. */
   static Optional<Payload> of(Scene scene, double standingForce, double standingMoment) {
     return scene
@@ -33,7 +36,8 @@ public record Payload(
                     tool.body().plus(scene.part().body().seenFrom(tool.flangeToGrip())),
                     tool.body(),
                     standingForce,
-                    standingMoment));
+                    standingMoment,
+                    rated(scene)));
   }
 
   /**
@@ -45,25 +49,20 @@ public record Payload(
     return body.inertia().plus(Inertia.ofPointAt(body.mass(), body.centreOfMass()));
   }
 
-  /**
-   * Part of a rated payload that tool and part take up, dimensionless; above 1 is overload.
-   *
-   * @param rated mass that the robot may carry, kg, positive
-   */
-  public double use(double rated) {
-    if (!(rated > 0) || !Double.isFinite(rated)) {
-      throw new IllegalArgumentException("rated must be positive and finite, but was " + rated);
-    }
-    return withPart.mass() / rated;
+  private static OptionalDouble rated(Scene scene) {
+    return scene.robot().map(r -> r.robot().ratedPayload()).orElse(OptionalDouble.empty());
   }
 
-  /**
-   * One sentence where tool and part are above a rated payload, with what to do; else empty.
-   *
-   * @param rated mass that the robot may carry, kg, positive
-   */
-  public Optional<String> warning(double rated) {
-    if (use(rated) <= 1) {
+  /** Part of the rated payload that tool and part take up, dimensionless; above 1 is overload. */
+  public OptionalDouble use() {
+    return rated.isPresent()
+        ? OptionalDouble.of(withPart.mass() / rated.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /** One sentence where tool and part are above the rated payload, with what to do; else empty. */
+  Optional<String> warning() {
+    if (use().orElse(0) <= 1) {
       return Optional.empty();
     }
     return Optional.of(
@@ -72,7 +71,7 @@ public record Payload(
             "Tool and part weigh %.4g kg, %.1f %% of the rated payload of %.4g kg: take a lighter"
                 + " tool or a stronger robot; an overloaded robot may miss its path and its stops.",
             withPart.mass(),
-            100 * use(rated),
-            rated));
+            100 * use().getAsDouble(),
+            rated.getAsDouble()));
   }
 }
