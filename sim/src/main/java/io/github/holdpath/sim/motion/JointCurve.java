@@ -6,7 +6,7 @@ import io.github.holdpath.sim.robot.RobotMotion;
 
 /**
  * A smooth curve of joint values, and the poses to which the robot takes the grip by them. Velocity
- * and acceleration are exact derivatives, by the robot's own motion (theory, eq. 6.9).
+ * and acceleration are exact derivatives, by the robot's own motion (theory, eq. 6.10).
  */
 final class JointCurve implements RecordedCurve {
   /** Part of a cell by which the jerk's differences reach to either side. */
