@@ -16,6 +16,9 @@ final class SingularValues {
   /** Cosine below which two columns count as square to each other. */
   private static final double SQUARE = 1e-15;
 
+  /** How often the turns of the matrix before are gone on from, before rounding in them counts. */
+  private static final int MOST_KEPT = 100;
+
   private final int n;
   private final boolean wide;
   private final int count;
@@ -23,6 +26,7 @@ final class SingularValues {
   private final double[][] b;
   private final double[][] v;
   private final double[] norm2;
+  private int kept = MOST_KEPT;
 
   /**
    * For matrices of 6 rows.
@@ -40,17 +44,28 @@ final class SingularValues {
   }
 
   /**
-   * Takes a matrix apart.
+   * Takes a matrix apart. It begins with the turns of the matrix before: along a path the next is
+   * much alike, and few are left to make.
    *
    * @param a row-major, 6 rows by n
    */
   void of(double[] a) {
+    kept++;
+    if (kept > MOST_KEPT) {
+      kept = 0;
+      for (int c = 0; c < count; c++) {
+        Arrays.fill(v[c], 0);
+        v[c][c] = 1;
+      }
+    }
     for (int c = 0; c < count; c++) {
       for (int r = 0; r < height; r++) {
-        b[c][r] = wide ? a[c * n + r] : a[r * n + c];
+        double sum = 0;
+        for (int k = 0; k < count; k++) {
+          sum += v[c][k] * (wide ? a[k * n + r] : a[r * n + k]);
+        }
+        b[c][r] = sum;
       }
-      Arrays.fill(v[c], 0);
-      v[c][c] = 1;
     }
     boolean turned = true;
     for (int sweep = 0; turned && sweep < MOST_SWEEPS; sweep++) {
@@ -63,6 +78,9 @@ final class SingularValues {
     }
     for (int c = 0; c < count; c++) {
       norm2[c] = dot(b[c], b[c]);
+      if (!Double.isFinite(norm2[c])) {
+        kept = MOST_KEPT;
+      }
     }
   }
 
@@ -75,8 +93,8 @@ final class SingularValues {
       return false;
     }
     double z = (jj - ii) / (2 * ij);
-    double t = Math.copySign(1 / (Math.abs(z) + Math.hypot(1, z)), z);
-    double c = 1 / Math.hypot(1, t);
+    double t = Math.copySign(1 / (Math.abs(z) + Math.sqrt(1 + z * z)), z);
+    double c = 1 / Math.sqrt(1 + t * t);
     rotate(b[i], b[j], c, c * t);
     rotate(v[i], v[j], c, c * t);
     return true;
