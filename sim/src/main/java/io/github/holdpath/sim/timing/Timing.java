@@ -108,7 +108,7 @@ public final class Timing implements TimingResult {
   }
 
   /**
-   * The integral of s over time from the start to an instant (theory, eq. 5.66), s times the unit
+   * The integral of s over time from the start to an instant (theory, eq. 5.82), s times the unit
    * of s; before the start s is that of the start, after the end that of the end.
    *
    * @param t time since the start, s
