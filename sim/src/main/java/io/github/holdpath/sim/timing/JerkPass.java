@@ -26,8 +26,10 @@ public final class JerkPass {
   /** Part by which the timing without limits of jerk may be above the fastest one. */
   private static final double FREE = 1e-3;
 
-  /** Rounds of remedies for a window. */
-  private static final int ROUNDS = 14;
+  /** Rounds of remedies for a window while searching, and for the one that is kept. */
+  private static final int ROUNDS = 9;
+
+  private static final int FINAL_ROUNDS = 14;
 
   /**
    * Rounds after which a window is given up that even at full pace would be no better: by then the
@@ -143,9 +145,11 @@ public final class JerkPass {
     eased.cut(first);
     bestDuration = Double.POSITIVE_INFINITY;
     double window = Math.max(2 * SHORTEST * free, Math.min(ramp, LONGEST_FIRST * free));
-    // Whatever comes, this one can be played.
-    judge(first, window);
     attempt(window);
+    if (Double.isInfinite(bestDuration)) {
+      // Whatever comes, this one can be played.
+      judge(first, window);
+    }
     while (step(STEP)) {
       // On to the next window.
     }
@@ -238,7 +242,8 @@ public final class JerkPass {
     }
     eased.flatten((Timing) fastest.result(), window);
     double raise = RAISE;
-    for (int round = 0; round < ROUNDS && fastest.solve(eased, 0, 0, goal); round++) {
+    int rounds = crests ? FINAL_ROUNDS : ROUNDS;
+    for (int round = 0; round < rounds && fastest.solve(eased, 0, 0, goal); round++) {
       Timing timing = (Timing) fastest.result();
       judge(timing, window);
       if (!crests && round >= PROMISING && timing.duration() + window > bestDuration) {
