@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * instance is a workspace that can be used again and then allocates nothing until {@link #result}
  * is asked for: one for each thread.
  *
- * <p>Acceleration along the path jumps; a drive that cannot follow a jump needs a law with bounded
- * jerk.
+ * <p>Acceleration along the path jumps; for a drive that cannot follow a jump see {@link JerkPass}.
  *
  * @see "Pham and Pham: A new approach to time-optimal path parameterization based on reachability
  *     analysis, IEEE Transactions on Robotics 34 (2018), for the two passes"

@@ -31,4 +31,17 @@ public interface JointCurve {
    * @param ddq receives d2q/ds2
    */
   void at(int piece, double s, double[] q, double[] dq, double[] ddq);
+
+  /**
+   * Writes the third derivative at a place, if the curve knows it; where pieces meet it may jump.
+   * Allocates nothing.
+   *
+   * @param piece the piece to which the place belongs
+   * @param s the place, within the piece
+   * @param dddq receives d3q/ds3
+   * @return whether it was written; where not, who needs it takes differences of the second
+   */
+  default boolean third(int piece, double s, double[] dddq) {
+    return false;
+  }
 }

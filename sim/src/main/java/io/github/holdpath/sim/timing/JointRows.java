@@ -85,6 +85,21 @@ public final class JointRows implements PathRows {
     return rate * rate;
   }
 
+  /**
+   * Largest part of a bound that a derivative of s alone, times dq/ds, makes for a joint.
+   *
+   * @param derivative s'', s''' or the like
+   * @param most bound of that derivative of each joint
+   */
+  double along(int piece, double s, double derivative, double[] most) {
+    curve.at(piece, s, q, dq, ddq);
+    double part = 0;
+    for (int j = 0; j < joints; j++) {
+      part = Math.max(part, Math.abs(dq[j] * derivative) / most[j]);
+    }
+    return part;
+  }
+
   @Override
   public String name(int row) {
     return "joint " + (row / 2 + 1) + (row % 2 == 0 ? " acceleration" : " deceleration");

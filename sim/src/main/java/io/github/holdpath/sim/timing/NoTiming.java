@@ -7,4 +7,5 @@ package io.github.holdpath.sim.timing;
  * @param constraint the row or cap that stands against it
  * @param reason one sentence with both
  */
-public record NoTiming(double place, String constraint, String reason) implements TimingResult {}
+public record NoTiming(double place, String constraint, String reason)
+    implements TimingResult, SmoothResult {}

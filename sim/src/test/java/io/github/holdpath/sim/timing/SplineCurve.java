@@ -129,4 +129,14 @@ public final class SplineCurve implements JointCurve {
       ddq[j] = 2 * square + 6 * t * cubic;
     }
   }
+
+  @Override
+  public boolean third(int piece, double s, double[] dddq) {
+    double inverse = 1 / (knots[piece + 1] - knots[piece]);
+    for (int j = 0; j < dddq.length; j++) {
+      double secant = (waypoints[piece + 1][j] - waypoints[piece][j]) * inverse;
+      dddq[j] = 6 * (slopes[piece][j] + slopes[piece + 1][j] - 2 * secant) * inverse * inverse;
+    }
+    return true;
+  }
 }

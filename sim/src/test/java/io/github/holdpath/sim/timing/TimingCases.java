@@ -111,5 +111,17 @@ final class TimingCases {
         ddq[j] = dd;
       }
     }
+
+    @Override
+    public boolean third(int piece, double s, double[] dddq) {
+      for (int j = 0; j < coefficients.length; j++) {
+        double ddd = 0;
+        for (int k = coefficients[j].length - 1; k >= 3; k--) {
+          ddd = ddd * s + k * (k - 1) * (k - 2) * coefficients[j][k];
+        }
+        dddq[j] = ddd;
+      }
+      return true;
+    }
   }
 }
