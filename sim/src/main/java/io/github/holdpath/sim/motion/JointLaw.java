@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 final class JointLaw {
   /** Caps that are tried lie so many to 1. */
-  private static final int CAPS = 16;
+  private static final int CAPS = 8;
 
   /** A law must be shorter by more than rounding to be preferred. */
   private static final double SHORTER = 1 - 1e-12;
@@ -104,13 +104,15 @@ final class JointLaw {
         continue; // the cap is above what the law reaches anyway
       }
       known = reached;
-      double k = room(shape);
-      if (shape.duration() / k < least * SHORTER) {
-        least = shape.duration() / k;
-        best = scaled(capped, k);
+      double duration = shape.duration() / room(shape, JointPeaks.roughly(way, law, shape));
+      if (duration < least * SHORTER) {
+        least = duration;
+        best = capped;
       }
     }
-    return RestToRest.plan(law, scaled(best, override), 1);
+    LawProfile shape = RestToRest.plan(law, best, 1);
+    double k = room(shape, JointPeaks.of(way, law, shape));
+    return RestToRest.plan(law, scaled(best, k * override), 1);
   }
 
   private static LawLimits capped(LawLimits l, double cap) {
@@ -122,8 +124,8 @@ final class JointLaw {
   }
 
   /** The k by which a law may be played until the grip frame or a joint meets a limit. */
-  private double room(LawProfile shape) {
-    double k = JointPeaks.of(way, law, shape).room(limits);
+  private double room(LawProfile shape, JointPeaks peaks) {
+    double k = peaks.room(limits);
     double most = Math.max(shape.peakAcceleration(), shape.peakDeceleration());
     List<RobotJoint> joints = way.states().robot().joints();
     for (int i = 0; i < joints.size(); i++) {

@@ -34,6 +34,7 @@ final class JointStates {
     private final double[] qd;
     private final double[] qdd;
     private final double[] state = new double[MotionState.SIZE];
+    private final double[] sum = new double[6];
 
     Work(Robot robot, Pose grip) {
       motion = robot.motion();
@@ -130,24 +131,26 @@ final class JointStates {
   }
 
   /**
-   * Norm of the whole jerk, of the origin or of the turning (theory, eq. 5.68).
+   * Whole jerk of the origin and of the turning (theory, eq. 5.68).
    *
-   * @param turning whether that of the turning, rad/s^3; else of the origin, m/s^3
    * @param u place
    * @param du its rate, 1/s
    * @param ddu its second rate, 1/s^2
    * @param dddu its third rate, 1/s^3
+   * @param out norms of both, m/s^3 and rad/s^3, overwritten
    */
-  double jerk(boolean turning, double u, double du, double ddu, double dddu) {
-    int first = turning ? MotionState.ANGULAR_VELOCITY : MotionState.VELOCITY;
-    int second = turning ? MotionState.ANGULAR_ACCELERATION : MotionState.ACCELERATION;
+  void jerk(double u, double du, double ddu, double dddu, double[] out) {
     Work work = borrow();
     double[] s = work.state;
+    double[] sum = work.sum;
     state(work, u, 1, 0, s);
     double cross = 3 * du * ddu;
-    double x = dddu * s[first] + cross * s[second];
-    double y = dddu * s[first + 1] + cross * s[second + 1];
-    double z = dddu * s[first + 2] + cross * s[second + 2];
+    for (int k = 0; k < 3; k++) {
+      sum[k] = dddu * s[MotionState.VELOCITY + k] + cross * s[MotionState.ACCELERATION + k];
+      sum[3 + k] =
+          dddu * s[MotionState.ANGULAR_VELOCITY + k]
+              + cross * s[MotionState.ANGULAR_ACCELERATION + k];
+    }
     // At the ends du is so small that the third derivative of a neighbour will do.
     double at = Math.max(2 * STEP, Math.min(1 - 2 * STEP, u));
     double cube = du * du * du / (12 * STEP);
@@ -155,12 +158,14 @@ final class JointStates {
       if (i != 0) {
         state(work, at + i * STEP, 1, 0, s);
         double weight = cube * (Math.abs(i) == 1 ? 8 : -1) * Integer.signum(i);
-        x += weight * s[second];
-        y += weight * s[second + 1];
-        z += weight * s[second + 2];
+        for (int k = 0; k < 3; k++) {
+          sum[k] += weight * s[MotionState.ACCELERATION + k];
+          sum[3 + k] += weight * s[MotionState.ANGULAR_ACCELERATION + k];
+        }
       }
     }
+    out[0] = RecordedPiece.norm(sum, 0);
+    out[1] = RecordedPiece.norm(sum, 3);
     spare.set(work);
-    return Math.sqrt(x * x + y * y + z * z);
   }
 }
