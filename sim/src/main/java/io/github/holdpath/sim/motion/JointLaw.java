@@ -67,14 +67,14 @@ final class JointLaw {
   Optional<String> missing() {
     LawLimits bounds = bounds();
     if (Double.isInfinite(bounds.speed())) {
-      return Optional.of(missing("speed", " or a speed to each axis of the robot that moves"));
+      return Optional.of(missing("speed", " or a speed to an axis of the robot that moves"));
     }
     if (Double.isInfinite(bounds.acceleration())) {
       return Optional.of(
           missing("acceleration", " or an acceleration to an axis of the robot that moves"));
     }
     if (law.boundsJerk() && Double.isInfinite(bounds.jerk())) {
-      return Optional.of(missing("jerk", ", which joints have no limit of"));
+      return Optional.of(missing("jerk", "; joints have no limit of it"));
     }
     return Optional.empty();
   }

@@ -19,6 +19,9 @@ final class JointStates {
   /** Spacing of the differences for third derivatives; their error goes by its fourth power. */
   private static final double STEP = 1e-3;
 
+  /** A joint that changes less stands still, rad or m. */
+  private static final double ROUNDING = 1e-13;
+
   private final Robot robot;
   private final Pose grip;
   private final double[] from;
@@ -60,7 +63,8 @@ final class JointStates {
     this.from = from.clone();
     change = new double[from.length];
     for (int k = 0; k < change.length; k++) {
-      change[k] = to[k] - from[k];
+      double d = to[k] - from[k];
+      change[k] = Math.abs(d) > ROUNDING ? d : 0;
     }
     Pose start = robot.flangeAt(from).orElseThrow().times(grip);
     sign = start.rotation().dot(before) < 0 ? -1 : 1;
