@@ -79,7 +79,8 @@ final class JointFollower {
     return past(new JointPast(worst, first.segment(), at, at, q[worst], beyond));
   }
 
-  private JointOutcome run(double[] start) {
+  /** Follows from joint values that fit the beginning. */
+  JointOutcome run(double[] start) {
     JointWalk walk = new JointWalk(robot, grip, start);
     JointLook look = new JointLook(walk, start.length);
     List<MotionPiece> pieces = motion.pieces();

@@ -49,6 +49,22 @@ public final class JointTrack implements JointOutcome {
     return new JointFollower(robot, grip, motion, recorded).follow(start);
   }
 
+  /**
+   * Plans a route and follows it. Its moves along the joints go from where the joints stand to the
+   * posture of {@link io.github.holdpath.sim.robot.NearestPosture} (theory, section 5.16).
+   *
+   * @param robot the robot
+   * @param grip pose of the grip frame in the flange, {@code X_FT}
+   * @param route planned
+   * @param start where the joints begin
+   * @throws IllegalArgumentException as {@link RouteMotion#plan}
+   */
+  public static JointOutcome follow(Robot robot, Pose grip, Route route, JointStart start) {
+    return route.firstJointMove().isPresent()
+        ? new JointRoute(robot, grip, route).follow(start)
+        : follow(robot, grip, route.motion(), start, false);
+  }
+
   /** What is done with a sample; the arrays are only lent. */
   @FunctionalInterface
   public interface Visit {

@@ -33,6 +33,13 @@ final class JointWords {
         time, place, lost ? "jump" : "move without bounds");
   }
 
+  static String noPlace(double u) {
+    return text(
+        "%.0f %% on the way along the joints the robot has no place for its flange; put a point"
+            + " between",
+        100 * u);
+  }
+
   static String past(RobotJoint joint, JointPast p) {
     boolean low = p.value() < joint.limits().lower();
     double bound = low ? joint.limits().lower() : joint.limits().upper();

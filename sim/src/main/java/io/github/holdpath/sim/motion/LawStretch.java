@@ -11,7 +11,8 @@ import io.github.holdpath.sim.timelaw.LawPhase;
  * @param phase position along the path by time, its times those of the whole motion
  * @param length m per unit of the phase's position; 0 where the move only turns
  * @param turn rad per unit of the phase's position; 0 where the move does not turn, and where it
- *     moves along a chain, on which the turning changes by place
+ *     moves along a chain, on which the turning changes by place; along the joints both change by
+ *     place and are those of the whole move
  */
 public record LawStretch(
     LawKind law, MoveLimits limits, LawPhase phase, double length, double turn) {

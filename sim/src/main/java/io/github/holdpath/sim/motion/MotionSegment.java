@@ -2,8 +2,8 @@ package io.github.holdpath.sim.motion;
 
 /**
  * One move of a motion, with what it reaches. Peaks are those of the grip frame's origin and of the
- * turning, with all acceleration, along the path and across it; jerk is that along the path. A peak
- * that the law does not bound is infinite.
+ * turning, with all acceleration, along the path and across it; jerk is that along the path, but of
+ * a move along the joints the whole. A peak that the law does not bound is infinite.
  *
  * @param index from 1
  * @param pointer place in the scene file

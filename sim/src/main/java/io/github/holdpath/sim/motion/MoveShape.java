@@ -20,6 +20,18 @@ public sealed interface MoveShape {
    */
   PathCurve curve(Pose from, Pose to);
 
+  /** All joints of the robot in proportion; the way follows from the robot. */
+  MoveShape JOINTS = new Joints();
+
+  /** Along the joints; no path by itself. */
+  record Joints() implements MoveShape {
+    @Override
+    public PathCurve curve(Pose from, Pose to) {
+      throw new IllegalArgumentException(
+          "a move along the joints has no path without its robot, and no blend beside it");
+    }
+  }
+
   /** Straight on. */
   record Line() implements MoveShape {
     @Override

@@ -15,10 +15,12 @@ import io.github.holdpath.sim.timelaw.LawProfile;
 import io.github.holdpath.sim.timelaw.RestToRest;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Walks along a route step by step and gathers the pieces of its motion. */
 final class RouteBuilder {
   private final LawKind law;
+  private final Optional<JointMoves> joints;
   private final List<MotionPiece> pieces = new ArrayList<>();
   private final List<MotionSegment> segments = new ArrayList<>();
   private final List<RouteStep.Move> open = new ArrayList<>();
@@ -29,13 +31,28 @@ final class RouteBuilder {
   private boolean released;
   private double heldFrom;
   private double heldTo;
+  private boolean lost;
+  private Optional<JointFault> fault = Optional.empty();
 
-  RouteBuilder(Pose start, LawKind law) {
+  /**
+   * Begins.
+   *
+   * @param start {@code X_WT}
+   * @param law of every move
+   * @param joints of the robot that makes it; empty if none is known
+   */
+  RouteBuilder(Pose start, LawKind law, Optional<JointMoves> joints) {
     this.pose = start;
     this.law = law;
+    this.joints = joints;
   }
 
   void add(RouteStep step) {
+    if (step instanceof RouteStep.Move move && move.shape() instanceof MoveShape.Joints) {
+      RouteCorners.requireStopped(open);
+      joints(move);
+      return;
+    }
     if (step instanceof RouteStep.Move move) {
       open.add(move);
       if (move.blend() == 0) {
@@ -60,6 +77,44 @@ final class RouteBuilder {
       pieces.add(new StillPiece(0, 0, 0, 0, pose));
     }
     return new RouteMotion(pieces, segments, time, heldFrom, released ? heldTo : time);
+  }
+
+  /** Why a move along the joints cannot be made; nothing may be added then. */
+  Optional<JointFault> fault() {
+    return fault;
+  }
+
+  /** Whether the joints could not follow as far as a move along them; nothing may be added then. */
+  boolean lost() {
+    return lost;
+  }
+
+  private void joints(RouteStep.Move move) {
+    JointMoves robot =
+        joints.orElseThrow(
+            () -> new IllegalArgumentException("a move along the joints needs a robot"));
+    lost = !robot.follow(pieces);
+    if (lost) {
+      return;
+    }
+    JointMoves.Planned planned = robot.plan(pose, move, law, time);
+    if (planned instanceof JointMoves.Refused refused) {
+      fault = Optional.of(refused.fault());
+    } else if (planned instanceof JointMoves.Way found) {
+      along(move, found.way(), found.law().plan(move.override()));
+    }
+  }
+
+  private void along(RouteStep.Move move, JointWay way, LawProfile profile) {
+    double start = time;
+    int index = segments.size() + 1;
+    for (LawPhase phase : profile.phases()) {
+      pieces.add(new JointPiece(way, phase.later(start), index, law, move.limits()));
+    }
+    time = start + profile.duration();
+    covered = way.distance(1);
+    pose = way.states().pose(1);
+    segments.add(JointPeaks.of(way, law, profile).segment(index, move, start, time, way));
   }
 
   private void take(RouteStep.Take take) {

@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.motion;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The motion that a route asks for: one law from stop to stop, with the waits between (theory,
@@ -31,21 +32,25 @@ public final class RouteMotion implements Motion {
    * Plans a route. The part is held from the end of the take's pause to the start of the release's,
    * to the end without a release, and all along without a take.
    *
-   * @throws IllegalArgumentException naming the step, if a move goes nowhere or turns by half a
-   *     turn, a blend does not fit (see {@link RouteCorners}) or is at a stop, a limit that its law
-   *     needs is missing, a pause is negative or not finite, or takes and releases are not at most
-   *     one of each in this order
+   * @throws IllegalArgumentException naming the step, if a move goes along the joints, which {@link
+   *     JointTrack#follow} plans, or goes nowhere or turns by half a turn, a blend does not fit
+   *     (see {@link RouteCorners}) or is at a stop, a limit that its law needs is missing, a pause
+   *     is negative or not finite, or takes and releases are not at most one of each in this order
    */
   public static RouteMotion plan(Route route) {
-    RouteBuilder builder = new RouteBuilder(route.start(), route.law());
+    RouteBuilder builder = new RouteBuilder(route.start(), route.law(), Optional.empty());
     for (RouteStep step : route.steps()) {
-      try {
-        builder.add(step);
-      } catch (IllegalArgumentException e) {
-        throw new IllegalArgumentException(step.pointer() + ": " + e.getMessage(), e);
-      }
+      add(step, builder);
     }
     return builder.build();
+  }
+
+  static void add(RouteStep step, RouteBuilder builder) {
+    try {
+      builder.add(step);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(step.pointer() + ": " + e.getMessage(), e);
+    }
   }
 
   @Override

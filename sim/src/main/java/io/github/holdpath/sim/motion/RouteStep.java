@@ -12,7 +12,8 @@ public sealed interface RouteStep {
    *
    * @param pointer place in the scene file
    * @param name given by the user, or empty
-   * @param shape of its way; orientation goes by the shortest arc, evenly along the way
+   * @param shape of its way; orientation goes by the shortest arc, evenly along the way, except
+   *     along the joints
    * @param target {@code X_WT} at its end
    * @param limits of this move as played in full
    * @param blend radius of the zone about the target in which the path may leave the corner, m, or
@@ -37,6 +38,10 @@ public sealed interface RouteStep {
       if (!(blend >= 0) || Double.isInfinite(blend)) {
         throw new IllegalArgumentException(
             "blend must be finite and not negative, but was " + blend);
+      }
+      if (blend > 0 && shape instanceof MoveShape.Joints) {
+        throw new IllegalArgumentException(
+            "blend of a move along the joints must be 0, but was " + blend);
       }
       if (!(override > 0 && override <= 1)) {
         throw new IllegalArgumentException("override must be above 0 up to 1, but was " + override);

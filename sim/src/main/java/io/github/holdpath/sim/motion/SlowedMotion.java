@@ -37,7 +37,7 @@ public final class SlowedMotion implements Motion {
     for (int i = 0; i < factors.length; i++) {
       MotionPiece piece = inner.pieces().get(i);
       double end = time + (piece.to() - piece.from()) / factors[i];
-      slower.add(new SlowedPiece(piece, factors[i], time, end));
+      slower.add(slower(piece, factors[i], time, end));
       if (!piece.still()) {
         moves[piece.segment()] = factors[i];
       }
@@ -48,6 +48,11 @@ public final class SlowedMotion implements Motion {
     List<String> all = new ArrayList<>(inner.notes());
     all.addAll(notes);
     this.notes = List.copyOf(all);
+  }
+
+  private static MotionPiece slower(MotionPiece piece, double k, double from, double to) {
+    SlowedPiece slower = new SlowedPiece(piece, k, from, to);
+    return piece instanceof JointedPiece known ? new SlowedJointPiece(known, slower) : slower;
   }
 
   private MotionSegment slowed(MotionSegment s) {

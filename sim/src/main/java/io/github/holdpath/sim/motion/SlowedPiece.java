@@ -18,7 +18,8 @@ record SlowedPiece(MotionPiece inner, double factor, double from, double to)
     return inner.segment();
   }
 
-  private double innerTime(double time) {
+  /** The time of the piece that is played at a time, s. */
+  double innerTime(double time) {
     return time >= to ? inner.to() : Math.min(inner.to(), inner.from() + (time - from) * factor);
   }
 

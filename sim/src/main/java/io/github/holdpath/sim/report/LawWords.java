@@ -94,6 +94,11 @@ final class LawWords {
               figure(unit * p.startAcceleration()),
               figure(unit * p.endAcceleration())));
     }
+    if (law.alongJoints()) {
+      lines.add("  > marks the phase of this instant; along the joints speed changes by place:");
+      lines.add("  these are of an even way of the same length; minus slows down.");
+      return;
+    }
     lines.add("  > marks the phase of this instant; speed is along the path, minus slows down.");
   }
 

@@ -3,6 +3,7 @@ package io.github.holdpath.sim.report;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.MoveLimits;
+import io.github.holdpath.sim.motion.MoveShape;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.motion.RouteStep;
 import io.github.holdpath.sim.motion.SlowedMotion;
@@ -65,6 +66,9 @@ final class Settings {
    */
   static String line(Scene scene, RouteStep.Move move, double length, double turn, double played) {
     List<String> parts = new ArrayList<>();
+    if (move.shape() instanceof MoveShape.Joints) {
+      parts.add("joint move");
+    }
     for (Quantity q : QUANTITIES) {
       double v = q.shown(move.limits()) * Math.pow(played, q.order());
       if (used(scene, q, length, turn) && Double.isFinite(v)) {
@@ -109,10 +113,15 @@ final class Settings {
   /**
    * The {@code --set} options that play one move k times as fast, rounded to the safe side: speed
    * times k, acceleration k^2, jerk k^3. Where the move neither turns nor meets drag the load hangs
-   * on the acceleration alone, and only that is slowed.
+   * on the acceleration alone, and only that is slowed. A move along the joints, which may keep
+   * limits of theirs, is slowed by its override.
    */
   static List<String> slowed(
       Scene scene, RouteStep.Move move, double length, double turn, double k) {
+    if (move.shape() instanceof MoveShape.Joints) {
+      String share = down(100 * move.override() * k) + " %";
+      return List.of("--set \"" + move.pointer() + "/override=" + share + "\"");
+    }
     boolean onlyAcceleration = turn == 0 && scene.part().air().dragArea() == 0;
     List<String> options = new ArrayList<>();
     for (Quantity q : QUANTITIES) {

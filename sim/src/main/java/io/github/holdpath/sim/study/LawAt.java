@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.study;
 
+import io.github.holdpath.sim.motion.JointedPiece;
 import io.github.holdpath.sim.motion.LawStretch;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
@@ -27,9 +28,16 @@ public sealed interface LawAt {
    * @param limits that the move keeps
    * @param phases of the move in order of time
    * @param current index of the phase in which the instant lies
+   * @param alongJoints whether it goes along the joints; then the speed changes by place, and
+   *     phases tell that of an even way of the same length
    */
   record Planned(
-      LawKind law, MotionSegment move, MoveLimits limits, List<Phase> phases, int current)
+      LawKind law,
+      MotionSegment move,
+      MoveLimits limits,
+      List<Phase> phases,
+      int current,
+      boolean alongJoints)
       implements LawAt {
     /** Copies the list; refuses an index outside it. */
     public Planned {
@@ -128,7 +136,8 @@ public sealed interface LawAt {
         motion.segments().get(piece.segment() - 1),
         here.get().limits(),
         phases,
-        current);
+        current,
+        piece instanceof JointedPiece);
   }
 
   private static Phase phase(LawStretch law) {

@@ -210,6 +210,19 @@ class CheckReportTest {
     assertSlowedMoveHolds(file, Map.of(), 2);
   }
 
+  @Test
+  void moveAlongTheJointsSlowedByItsOverrideJustHolds(@TempDir Path folder) throws IOException {
+    String text =
+        Files.readString(DemoScenes.file("chocolates"))
+            .replace("\"across\", \"line\"", "\"across\", \"joint\"");
+    Path file = Files.writeString(folder.resolve("joint.json"), text);
+    assertSlowedMoveHolds(file, Map.of(), 2);
+    String table =
+        CheckReport.text(HoldStudy.run(DemoScenes.readFile(file, Map.of()).scene(), 2), Ink.PLAIN);
+    assertTrue(table.contains("--set \"route/3/override="), table);
+    assertTrue(table.contains("  2 across        joint move, speed 5 m/s"), table);
+  }
+
   private static void assertSlowedMoveHolds(Path file, Map<String, String> set, int index) {
     LoadedScene loaded = DemoScenes.readFile(file, set);
     StudyResult before = HoldStudy.run(loaded.scene(), 2);

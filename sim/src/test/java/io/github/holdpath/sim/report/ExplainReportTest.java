@@ -199,4 +199,11 @@ class ExplainReportTest {
     assertTrue(m.find(), words + " in\n" + text);
     return Double.parseDouble(m.group(1));
   }
+
+  @Test
+  void tellsThatSpeedChangesByPlaceAlongTheJoints() {
+    Scene scene = DemoScenes.read("chocolates", Map.of()).scene();
+    String text = ExplainReport.text(Explanation.at(scene, 2, 0.45));
+    assertTrue(text.contains("along the joints speed changes by place"), text);
+  }
 }

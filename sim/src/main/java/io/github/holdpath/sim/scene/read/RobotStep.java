@@ -3,6 +3,7 @@ package io.github.holdpath.sim.scene.read;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.JointFault;
 import io.github.holdpath.sim.motion.JointOutcome;
+import io.github.holdpath.sim.motion.JointStart;
 import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.Route;
@@ -68,17 +69,17 @@ final class RobotStep {
    */
   Optional<RobotCell> follow(MotionSource motion) {
     if (built.isEmpty()) {
+      requireNoJointMove(motion);
       return Optional.empty();
     }
-    boolean recorded = !(motion instanceof Route);
+    Robot robot = built.get().robot();
+    JointStart start = built.get().start();
     JointOutcome outcome =
-        JointTrack.follow(
-            built.get().robot(), grip(), motion.motion(), built.get().start(), recorded);
+        motion instanceof Route route
+            ? JointTrack.follow(robot, grip(), route, start)
+            : JointTrack.follow(robot, grip(), motion.motion(), start, true);
     if (outcome instanceof JointFault fault) {
-      String pointer = fault.pointer().isEmpty() ? "route/0" : fault.pointer();
-      JsonNode.Place place =
-          Pointers.find(root, pointer).map(JsonNode::place).orElseGet(() -> scene.place("route"));
-      faults.add(place, fault.words());
+      faults.add(place(fault.pointer().isEmpty() ? "route/0" : fault.pointer()), fault.words());
       return Optional.empty();
     }
     List<String> notes = new ArrayList<>(built.get().notes());
@@ -87,5 +88,22 @@ final class RobotStep {
     }
     String kind = scene.group("robot").flatMap(r -> r.text("kind")).orElseThrow();
     return Optional.of(new RobotCell(kind, (JointTrack) outcome, notes));
+  }
+
+  private void requireNoJointMove(MotionSource motion) {
+    if (motion instanceof Route route) {
+      route
+          .firstJointMove()
+          .ifPresent(
+              move ->
+                  faults.add(
+                      place(move.pointer() + "/joint"),
+                      "a move along the joints needs a robot that has joints; give robot a kind,"
+                          + " for example \"scara\", or write \"line\" in place of \"joint\""));
+    }
+  }
+
+  private JsonNode.Place place(String pointer) {
+    return Pointers.find(root, pointer).map(JsonNode::place).orElseGet(() -> scene.place("route"));
   }
 }

@@ -113,6 +113,9 @@ public final class RouteBuilder {
       move(step);
     } else if (kind == RouteSpec.ARC) {
       arc(step);
+    } else if (kind == RouteSpec.JOINT) {
+      blends.stop("the move along the joints after it");
+      joint(step);
     } else {
       blends.stop("the wait after it");
       step.number("wait").ifPresent(t -> steps.add(new RouteStep.Wait(step.place().pointer(), t)));
@@ -187,6 +190,39 @@ public final class RouteBuilder {
     add(step, MoveShape.LINE, to.get(), length, angle);
   }
 
+  /** Whether the robot reaches it, and how it gets there, is seen when it follows. */
+  private void joint(Values step) {
+    if (step.isThere("blend")) {
+      faults.add(
+          step.place("blend"), "a move along the joints always ends at rest; take the blend out");
+    }
+    Optional<Pose> from = at;
+    Quaternion turned = from.map(Pose::rotation).orElse(Quaternion.IDENTITY);
+    Optional<Values> pose = step.group("joint");
+    Optional<Pose> to = pose.flatMap(p -> PoseBuilder.build(p, turned, faults));
+    boolean known = pose.filter(PoseBuilder::hasRotation).isPresent() || from.isPresent();
+    at = known ? to : Optional.empty();
+    int before = faults.count();
+    MoveLimits own = limits.of(step, 0, 0);
+    if (from.isPresent() && to.isPresent() && faults.count() == before) {
+      double length = to.get().position().minus(from.get().position()).norm();
+      nowhere(step, "joint", length, turned.angleTo(to.get().rotation()));
+      steps.add(
+          new RouteStep.Move(
+              step.place().pointer(),
+              step.text("name").orElse(""),
+              MoveShape.JOINTS,
+              to.get(),
+              own,
+              0,
+              override(step)));
+    }
+  }
+
+  private double override(Values step) {
+    return step.number("override").orElse(1) * scene.number("override").orElse(1);
+  }
+
   private void arc(Values step) {
     Optional<Pose> from = at;
     at = Optional.empty();
@@ -219,17 +255,21 @@ public final class RouteBuilder {
               to,
               own,
               step.number("blend").orElse(0),
-              step.number("override").orElse(1) * scene.number("override").orElse(1)));
+              override(step)));
+    }
+  }
+
+  private void nowhere(Values step, String name, double length, double angle) {
+    if (length <= NOWHERE && angle <= NOWHERE) {
+      faults.add(
+          step.place(name),
+          "the grip is there already; take this move out, or write { \"wait\": \"0.5 s\" } to stand"
+              + " still");
     }
   }
 
   private void geometry(Values step, double length, double angle) {
-    if (length <= NOWHERE && angle <= NOWHERE) {
-      faults.add(
-          step.place("line"),
-          "the grip is there already; take this move out, or write { \"wait\": \"0.5 s\" } to stand"
-              + " still");
-    }
+    nowhere(step, "line", length, angle);
     if (angle >= Math.PI - HALF_TURN_TOLERANCE) {
       faults.add(
           step.place("line"),

@@ -150,6 +150,18 @@ public final class RouteSpec {
                   "{ \"via\": { \"at\": \"0.6 0.3 0.8 m\" }, \"at\": \"0.9 0.6 0.8 m\" }"))
           .with(MOVE);
 
+  /** A move along the joints. */
+  static final ObjectSpec JOINT =
+      ObjectSpec.of(
+              "joint step",
+              "a move of all joints of the robot in proportion, which ends at rest",
+              required(
+                  "joint",
+                  new ObjectType(SharedFields.POSE),
+                  "where the grip frame goes; an orientation left out stays as it was",
+                  "{ \"at\": \"0.9 0 0.8 m\" }"))
+          .with(MOVE);
+
   /** Standing still. */
   static final ObjectSpec WAIT =
       ObjectSpec.of(
@@ -157,7 +169,7 @@ public final class RouteSpec {
           "standing still",
           required("wait", PAUSE, "how long to stand still", "\"0.5 s\""));
 
-  private static final StepType STEP = new StepType(List.of(START, GRIP, LINE, ARC, WAIT));
+  private static final StepType STEP = new StepType(List.of(START, GRIP, LINE, ARC, JOINT, WAIT));
 
   /** Steps in a list, or a recording. */
   public static final FieldType ROUTE =
