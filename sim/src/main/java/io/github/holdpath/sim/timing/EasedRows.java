@@ -121,7 +121,7 @@ final class EasedRows implements PathRows {
       double before = timing.rate(i) - timing.rate(i - 1);
       double after = timing.rate(i + 1) - timing.rate(i);
       boolean crest = before > 0 && after <= 0;
-      if ((crest || before < 0 && after >= 0) && jumps(timing, i, window)) {
+      if ((crest || (before < 0 && after >= 0)) && jumps(timing, i, window)) {
         flatten(timing, i, crest, window);
       }
     }
@@ -169,10 +169,12 @@ final class EasedRows implements PathRows {
   public double at(int piece, double s, double[] a, double[] b, double[] c, int offset) {
     double cap = rows.at(piece, s, a, b, c, offset);
     third.at(piece, s, dddq);
+    double least = Double.POSITIVE_INFINITY;
     for (int j = 0; j < dddq.length; j++) {
-      double root = Math.cbrt(jerk[j] / Math.abs(dddq[j]));
-      cap = Math.min(cap, root * root);
+      least = Math.min(least, jerk[j] / Math.abs(dddq[j]));
     }
+    double root = Math.cbrt(least);
+    cap = Math.min(cap, root * root);
     if (s < places[asked]) {
       asked = 0;
     }

@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.timing;
 
 import io.github.holdpath.sim.timelaw.AxisLimits;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -30,6 +31,8 @@ final class JointPeaks {
   private final double[] dddq;
   private final double[] state = new double[3];
   private final double[] far = new double[3];
+  private final double[] most = new double[QUANTITIES];
+  private final int[] mostOf = new int[QUANTITIES];
   private final double[][] ratios = new double[3][];
 
   private double window;
@@ -152,33 +155,36 @@ final class JointPeaks {
       measure(base, to, ratios[2]);
     }
     measure(base, 0.5 * (from + to), ratios[1]);
-    double speed = 0;
-    double acceleration = 0;
-    double jerks = 0;
+    Arrays.fill(most, 0);
     for (int i = 0; i < QUANTITIES * joints; i++) {
       double peak = ratios[1][i];
       if (crests) {
         peak = peak(ratios[0][i], peak, ratios[2][i]);
       }
       int kind = i % QUANTITIES;
-      double fits =
-          kind == SPEED
-              ? 1 / peak
-              : kind == ACCELERATION ? 1 / Math.sqrt(peak) : 1 / Math.cbrt(peak);
-      if (fits < pace) {
-        pace = fits;
-        joint = i / QUANTITIES;
-        quantity = kind;
-      }
-      if (kind == SPEED) {
-        speed = Math.max(speed, peak);
-      } else if (kind == ACCELERATION) {
-        acceleration = Math.max(acceleration, peak);
-      } else {
-        jerks = Math.max(jerks, peak);
+      if (peak > most[kind]) {
+        most[kind] = peak;
+        mostOf[kind] = i / QUANTITIES;
       }
     }
-    ease.tell(far[Timing.PLACE], state[Timing.PLACE], speed, acceleration, jerks, fromPath);
+    fits(SPEED, 1 / most[SPEED]);
+    fits(ACCELERATION, 1 / Math.sqrt(most[ACCELERATION]));
+    fits(JERK, 1 / Math.cbrt(most[JERK]));
+    ease.tell(
+        far[Timing.PLACE],
+        state[Timing.PLACE],
+        most[SPEED],
+        most[ACCELERATION],
+        most[JERK],
+        fromPath);
+  }
+
+  private void fits(int kind, double largest) {
+    if (largest < pace) {
+      pace = largest;
+      joint = mostOf[kind];
+      quantity = kind;
+    }
   }
 
   /** Largest of three and of the crest of the parabola through them. */

@@ -69,7 +69,7 @@ class JerkPassTest {
   void keepsAllLimitsOnDrawnPaths() {
     SplittableRandom random = new SplittableRandom(93);
     for (int i = 0; i < 30; i++) {
-      int joints = 6;
+      int joints = 4;
       double[] knots = new double[20];
       double[][] points = new double[20][joints];
       for (int k = 0; k < 20; k++) {
