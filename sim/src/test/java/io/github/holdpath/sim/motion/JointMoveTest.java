@@ -395,11 +395,13 @@ class JointMoveTest {
   void keepsLimitsOnDrawnMovesBetweenItsSamples() {
     SplittableRandom random = new SplittableRandom(16);
     SerialArm arm = arm();
+    int followed = 0;
     for (int i = 0; i < 40; i++) {
       Pose a = drawn(arm, random);
       Pose b = drawn(arm, random);
       LawKind law = LawKind.values()[i % LawKind.values().length];
       if (follow(arm, law, a, along(2, b, LIMITS, 1)) instanceof JointTrack track) {
+        followed++;
         double[] s = new double[MotionState.SIZE];
         for (MotionPiece piece : track.motion().pieces()) {
           for (int k = 0; k <= 1000; k++) {
@@ -411,6 +413,7 @@ class JointMoveTest {
         }
       }
     }
+    assertTrue(followed >= 30, "only " + followed);
   }
 
   private static Pose drawn(SerialArm arm, SplittableRandom random) {
