@@ -6,11 +6,15 @@ setlocal EnableExtensions DisableDelayedExpansion
 set "hp_version=0.1.0"
 set "hp_main=io.github.holdpath.sim.cli.Main"
 for %%I in ("%~dp0..") do set "hp_root=%%~fI"
-set "hp_target=%hp_root%\sim\target"
+rem Pictures need libraries of their own, which must not slow the other commands.
+set "hp_module=sim"
+if "%~1"=="view" set "hp_module=viewer"
+set "hp_target=%hp_root%\%hp_module%\target"
+set "hp_sim_target=%hp_root%\sim\target"
 set "hp_app=%hp_target%\app"
-set "hp_jar=%hp_target%\holdpath-sim-%hp_version%.jar"
+set "hp_jar=%hp_target%\holdpath-%hp_module%-%hp_version%.jar"
 set "hp_archive=%hp_target%\holdpath.jsa"
-set "hp_lock=%hp_target%\launcher.lock"
+set "hp_lock=%hp_sim_target%\launcher.lock"
 set "hp_log=%hp_target%\build.log"
 
 rem ---- Java
@@ -42,7 +46,7 @@ set "hp_reason=building, first use (about a minute) ..."
 if not exist "%hp_jar%" goto build
 if not exist "%hp_app%\holdpath-dynamics-%hp_version%.jar" goto build
 set "hp_reason=sources changed, building ..."
-powershell -NoProfile -NonInteractive -Command "$t = (Get-Item -LiteralPath $env:hp_jar).LastWriteTimeUtc; Set-Location -LiteralPath $env:hp_root; $s = @(Get-Item pom.xml, dynamics/pom.xml, sim/pom.xml, dynamics/src/main, sim/src/main) + @(Get-ChildItem -Recurse dynamics/src/main, sim/src/main); if ($s | Where-Object { $_.LastWriteTimeUtc -gt $t }) { exit 3 }" <nul >nul 2>nul
+powershell -NoProfile -NonInteractive -Command "$t = (Get-Item -LiteralPath $env:hp_jar).LastWriteTimeUtc; Set-Location -LiteralPath $env:hp_root; $m = @('dynamics', 'sim'); if ($env:hp_module -eq 'viewer') { $m += 'viewer' }; $p = @($m | ForEach-Object { $_ + '/src/main' }); $s = @(Get-Item -Path (@('pom.xml') + $p + @($m | ForEach-Object { $_ + '/pom.xml' }))) + @(Get-ChildItem -Recurse -Path $p); if ($s | Where-Object { $_.LastWriteTimeUtc -gt $t }) { exit 3 }" <nul >nul 2>nul
 if %errorlevel% EQU 3 goto build
 goto check_archive
 
@@ -50,6 +54,7 @@ goto check_archive
 where mvn >nul 2>nul
 if errorlevel 1 goto no_maven
 if not exist "%hp_target%" md "%hp_target%" 2>nul
+if not exist "%hp_sim_target%" md "%hp_sim_target%" 2>nul
 set /a "hp_waits=0"
 :lock
 md "%hp_lock%" 2>nul && goto locked
@@ -66,8 +71,9 @@ goto check_build
 :locked_first
 >&2 echo holdpath: %hp_reason%
 if exist "%hp_app%" rd /s /q "%hp_app%"
+if exist "%hp_sim_target%\app" rd /s /q "%hp_sim_target%\app"
 pushd "%hp_root%"
-call mvn -B -ntp -Dstyle.color=never -pl sim -am package -Dmaven.test.skip=true -Dspotless.check.skip=true -Djacoco.skip=true -Dmaven.javadoc.skip=true <nul >"%hp_log%" 2>&1
+call mvn -B -ntp -Dstyle.color=never -pl %hp_module% -am package -Dmaven.test.skip=true -Dspotless.check.skip=true -Djacoco.skip=true -Dmaven.javadoc.skip=true <nul >"%hp_log%" 2>&1
 set "hp_status=%errorlevel%"
 popd
 rd "%hp_lock%"

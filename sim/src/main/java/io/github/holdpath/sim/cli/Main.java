@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.ServiceLoader;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,6 +24,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     footer = {
       "",
       "Example: holdpath check scenes/cartons.json",
+      "A picture of a scene: holdpath view --help",
       "",
       "A calculation, not a release to run: the risk assessment and local rules decide."
     })
@@ -53,6 +55,9 @@ public final class Main {
             .addSubcommand(new CheckCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .addSubcommand(new NewCommand(console));
+    for (CommandSource source : ServiceLoader.load(CommandSource.class)) {
+      source.commands(console.out()).forEach(line::addSubcommand);
+    }
     for (CommandLine command : line.getSubcommands().values()) {
       command.getCommandSpec().mixinStandardHelpOptions(true);
       command.getCommandSpec().versionProvider(new Version());

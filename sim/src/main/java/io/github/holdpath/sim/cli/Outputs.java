@@ -13,16 +13,25 @@ import java.util.List;
  * Files that a command writes: all are written beside their place first and moved there together,
  * so that none is ever half there.
  */
-final class Outputs {
+public final class Outputs {
   private final List<Path> targets = new ArrayList<>();
-  private final List<String> texts = new ArrayList<>();
+  private final List<byte[]> contents = new ArrayList<>();
 
   /**
    * Takes note of a file; nothing is written yet.
    *
    * @throws CallException if this is no name of a file, or that of one noted before
    */
-  void add(String name, String text) throws CallException {
+  public void add(String name, String text) throws CallException {
+    add(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Takes note of a file; nothing is written yet.
+   *
+   * @throws CallException if this is no name of a file, or that of one noted before
+   */
+  public void add(String name, byte[] content) throws CallException {
     try {
       Path target = Path.of(name);
       Path whole = target.toAbsolutePath().normalize();
@@ -30,14 +39,18 @@ final class Outputs {
         throw new CallException(name + " is named for two outputs; give each its own file");
       }
       targets.add(target);
-      texts.add(text);
+      contents.add(content.clone());
     } catch (InvalidPathException e) {
       throw new CallException("\"" + name + "\" is not a file name: " + e.getReason());
     }
   }
 
-  /** Refuses to write over a file that the command reads. */
-  void keep(Path input) throws CallException {
+  /**
+   * Refuses to write over a file that the command reads.
+   *
+   * @throws CallException if a target is that file
+   */
+  public void keep(Path input) throws CallException {
     for (Path target : targets) {
       try {
         if (Files.exists(target) && Files.isSameFile(target, input)) {
@@ -54,12 +67,12 @@ final class Outputs {
    *
    * @throws CallException naming the file that cannot be written; then none is
    */
-  void write() throws CallException {
+  public void write() throws CallException {
     List<Path> beside = new ArrayList<>();
     try {
       for (int i = 0; i < targets.size(); i++) {
         beside.add(beside(targets.get(i), i));
-        fill(beside.get(i), targets.get(i), texts.get(i));
+        fill(beside.get(i), targets.get(i), contents.get(i));
       }
       for (int i = 0; i < targets.size(); i++) {
         move(beside.get(i), targets.get(i));
@@ -88,9 +101,9 @@ final class Outputs {
   }
 
   /** Writes with the permissions that any new file gets. */
-  private static void fill(Path beside, Path target, String text) throws CallException {
+  private static void fill(Path beside, Path target, byte[] content) throws CallException {
     try {
-      Files.writeString(beside, text, StandardCharsets.UTF_8);
+      Files.write(beside, content);
     } catch (IOException e) {
       throw new CallException(
           target + " cannot be written (" + e.getMessage() + "); choose another place");

@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What every command on a scene takes. */
-final class SceneOptions {
+public final class SceneOptions {
   @Parameters(index = "0", paramLabel = "SCENE", description = "The scene file (JSON).")
   String file = "";
 
@@ -32,7 +32,21 @@ final class SceneOptions {
       description = "Required safety in place of the scene's, at least 1.")
   @Nullable Double require;
 
-  LoadedScene load() throws CallException, SceneException {
+  /** For a command of this module or another; the parser fills it in. */
+  public SceneOptions() {}
+
+  /** Name of the scene file, as given. */
+  public String file() {
+    return file;
+  }
+
+  /**
+   * Reads the scene with what is set.
+   *
+   * @throws CallException if an option is wrong
+   * @throws SceneException with all faults of the scene
+   */
+  public LoadedScene load() throws CallException, SceneException {
     Map<String, String> values = new LinkedHashMap<>();
     for (String s : set) {
       int equals = s.indexOf('=');
@@ -52,7 +66,12 @@ final class SceneOptions {
     }
   }
 
-  double requiredSafety(LoadedScene loaded) throws CallException {
+  /**
+   * Required safety S of a scene or of the option.
+   *
+   * @throws CallException if the option is out of range
+   */
+  public double requiredSafety(LoadedScene loaded) throws CallException {
     if (require == null) {
       return loaded.scene().requiredSafety();
     }

@@ -1,0 +1,50 @@
+package io.github.holdpath.viewer.colour;
+
+/** Colours of all that is not a margin, as {@code 0xRRGGBB}: greys and browns that stay behind. */
+public final class Tones {
+  /** Behind everything. */
+  public static final int PAPER = 0xF6F4EE;
+
+  /** Lines of the floor. */
+  public static final int GRID = 0xDAD6CA;
+
+  /** Path as seen on the floor, and plumb lines to it. */
+  public static final int SHADOW = 0xB9B3A3;
+
+  /** World axes. */
+  public static final int AXIS = 0x5C6068;
+
+  /** Path while the part is not held. */
+  public static final int NOT_HELD = 0x9A9DA3;
+
+  /** The part. */
+  public static final int PART = 0xC9AE84;
+
+  /** Edges of the part. */
+  public static final int EDGE = 0x7A6647;
+
+  /** Tool and grip. */
+  public static final int TOOL = 0x6B7480;
+
+  /** Text. */
+  public static final int INK = 0x22262B;
+
+  /** Text that is less important. */
+  public static final int FAINT_INK = 0x5F6670;
+
+  private Tones() {}
+
+  /**
+   * A colour with the light on it.
+   *
+   * @param rgb colour in full light
+   * @param light 0 dark to 1 full
+   */
+  public static int lit(int rgb, double light) {
+    return channel(rgb >> 16, light) << 16 | channel(rgb >> 8, light) << 8 | channel(rgb, light);
+  }
+
+  private static int channel(int value, double light) {
+    return (int) Math.round((value & 0xFF) * Math.max(0, Math.min(1, light)));
+  }
+}

@@ -1,0 +1,110 @@
+package io.github.holdpath.viewer.convert;
+
+import com.jme3.math.ColorRGBA;
+import com.jme3.math.Vector3f;
+import com.jme3.renderer.Camera;
+import com.jme3.scene.Mesh;
+import com.jme3.scene.VertexBuffer;
+import com.jme3.util.BufferUtils;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.viewer.mesh.LineData;
+import io.github.holdpath.viewer.mesh.MeshData;
+import io.github.holdpath.viewer.state.View;
+import java.nio.ByteBuffer;
+import java.nio.FloatBuffer;
+
+/**
+ * Hands values to the engine. Ours are doubles with Z up, the engine's floats with Y up: {@code (x,
+ * y, z)} becomes {@code (x, z, -y)}, a turn by a quarter about x.
+ */
+public final class ToEngine {
+  private static final int OPAQUE = 0xFF;
+
+  private ToEngine() {}
+
+  /** A point or direction. */
+  public static Vector3f vector(Vec3 v) {
+    return new Vector3f((float) v.x(), (float) v.z(), 0f - (float) v.y());
+  }
+
+  /** A colour {@code 0xRRGGBB}; opacity from 0 to 1. */
+  public static ColorRGBA colour(int rgb, double opacity) {
+    return new ColorRGBA(
+        (rgb >> 16 & 0xFF) / 255f, (rgb >> 8 & 0xFF) / 255f, (rgb & 0xFF) / 255f, (float) opacity);
+  }
+
+  /** A surface; its colours are bytes, so that a pixel of it is exactly its colour. */
+  public static Mesh mesh(MeshData data) {
+    Mesh mesh = new Mesh();
+    mesh.setBuffer(VertexBuffer.Type.Position, 3, turned(data.positions()));
+    mesh.setBuffer(VertexBuffer.Type.Normal, 3, turned(data.normals()));
+    ByteBuffer colours = BufferUtils.createByteBuffer(4 * data.size());
+    for (int rgb : data.colours()) {
+      put(colours, rgb);
+    }
+    colours.flip();
+    setColours(mesh, colours);
+    mesh.setBuffer(VertexBuffer.Type.Index, 3, BufferUtils.createIntBuffer(data.triangles()));
+    mesh.updateBound();
+    return mesh;
+  }
+
+  /** Lines. */
+  public static Mesh lines(LineData data) {
+    Mesh mesh = new Mesh();
+    mesh.setMode(Mesh.Mode.Lines);
+    mesh.setBuffer(VertexBuffer.Type.Position, 3, turned(data.points()));
+    int count = data.points().length / 3;
+    ByteBuffer colours = BufferUtils.createByteBuffer(4 * count);
+    int[] index = new int[count];
+    for (int i = 0; i < count; i++) {
+      put(colours, data.rgb());
+      index[i] = i;
+    }
+    colours.flip();
+    setColours(mesh, colours);
+    mesh.setBuffer(VertexBuffer.Type.Index, 2, BufferUtils.createIntBuffer(index));
+    mesh.updateBound();
+    return mesh;
+  }
+
+  private static void setColours(Mesh mesh, ByteBuffer colours) {
+    VertexBuffer buffer = new VertexBuffer(VertexBuffer.Type.Color);
+    buffer.setupData(VertexBuffer.Usage.Static, 4, VertexBuffer.Format.UnsignedByte, colours);
+    buffer.setNormalized(true);
+    mesh.setBuffer(buffer);
+  }
+
+  private static void put(ByteBuffer to, int rgb) {
+    to.put((byte) (rgb >> 16)).put((byte) (rgb >> 8)).put((byte) rgb).put((byte) OPAQUE);
+  }
+
+  private static FloatBuffer turned(double[] xyz) {
+    FloatBuffer out = BufferUtils.createFloatBuffer(xyz.length);
+    for (int i = 0; i < xyz.length; i += 3) {
+      out.put((float) xyz[i]).put((float) xyz[i + 2]).put(0f - (float) xyz[i + 1]);
+    }
+    out.flip();
+    return out;
+  }
+
+  /**
+   * A camera.
+   *
+   * @param view what it sees
+   * @param near depth from which it sees, m
+   * @param far depth up to which it sees, m
+   */
+  public static Camera camera(View view, double near, double far) {
+    Camera camera = new Camera(view.width(), view.height());
+    camera.setParallelProjection(false);
+    double top = near * Math.tan(view.halfAngle());
+    double side = top * view.width() / view.height();
+    camera.setFrustum(
+        (float) near, (float) far, (float) -side, (float) side, (float) top, (float) -top);
+    camera.setLocation(vector(view.eye()));
+    camera.lookAtDirection(vector(view.forward()), Vector3f.UNIT_Y);
+    camera.update();
+    return camera;
+  }
+}

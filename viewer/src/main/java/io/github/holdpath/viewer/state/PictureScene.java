@@ -1,0 +1,188 @@
+package io.github.holdpath.viewer.state;
+
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.report.Headline;
+import io.github.holdpath.sim.study.FactorTrace;
+import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.sim.study.StudyResult;
+import io.github.holdpath.sim.study.Worst;
+import io.github.holdpath.viewer.colour.MarginStep;
+import io.github.holdpath.viewer.colour.Tones;
+import io.github.holdpath.viewer.mesh.LineData;
+import io.github.holdpath.viewer.mesh.MeshData;
+import io.github.holdpath.viewer.mesh.TubeMesh;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All that a picture of a result shows, in the order in which it is drawn: floor and shadow, the
+ * grip and the part at the worst instant, and the path over them, so that nothing hides it.
+ *
+ * @param ground lines of the floor, of the axes and of the path's shadow
+ * @param grip bodies of the contacts
+ * @param part translucent body of the part and its edges; either may be missing
+ * @param edges lines of the part
+ * @param links the path in short links
+ * @param path its tubes
+ * @param waypoints places with their names
+ * @param floor numbers along the grid
+ * @param axes ends of the world axes, x, y, z; empty where the origin is not in sight
+ * @param worst where the least factor is, world axes, m
+ * @param worstStep colour of the least margin
+ * @param headline words
+ * @param fit points that the view must show
+ */
+public record PictureScene(
+    List<LineData> ground,
+    List<MeshData> grip,
+    List<MeshData> part,
+    List<LineData> edges,
+    List<PathRuns.Link> links,
+    MeshData path,
+    List<Waypoint> waypoints,
+    List<FloorMark> floor,
+    List<Vec3> axes,
+    Vec3 worst,
+    MarginStep worstStep,
+    Headline headline,
+    List<Vec3> fit) {
+  /** Radius of the path per the extent of what is shown. */
+  private static final double RADIUS = 0.0058;
+
+  /** Length of a link in radii of the path. */
+  private static final double LINK = 0.5;
+
+  /** Samples of a motion at most, so that a long recording does not swell. */
+  private static final double MOST_SAMPLES = 200_000;
+
+  /** Copies the lists. */
+  public PictureScene {
+    ground = List.copyOf(ground);
+    grip = List.copyOf(grip);
+    part = List.copyOf(part);
+    edges = List.copyOf(edges);
+    links = List.copyOf(links);
+    waypoints = List.copyOf(waypoints);
+    floor = List.copyOf(floor);
+    axes = List.copyOf(axes);
+    fit = List.copyOf(fit);
+  }
+
+  /**
+   * A number along the floor's grid.
+   *
+   * @param one end of its line, world axes, m
+   * @param other end
+   * @param text as {@code x 0.5 m}
+   */
+  public record FloorMark(Vec3 one, Vec3 other, String text) {}
+
+  /** Of a result. */
+  public static PictureScene of(StudyResult result) {
+    double step = Math.max(HoldStudy.STEP, result.cycleTime() / MOST_SAMPLES);
+    FactorTrace trace = FactorTrace.of(result, step);
+    Worst worst = result.worst();
+    Pose grip = worst.state().pose();
+    MarginStep worstStep = MarginStep.of(result.margin());
+    PartModel model = PartModel.at(result.scene(), grip, worst.first().patch(), worstStep.rgb());
+    List<Waypoint> waypoints = Waypoint.of(result.scene(), result.motion(), trace);
+    List<Vec3> fit = new ArrayList<>(model.reach());
+    waypoints.forEach(w -> fit.add(w.place()));
+    for (int i = 0; i < trace.size(); i++) {
+      if (i % 8 == 0) {
+        fit.add(trace.position(i));
+      }
+    }
+    Floor floor = Floor.below(fit);
+    double radius = RADIUS * extent(fit);
+    List<PathRuns.Link> links = PathRuns.links(trace, LINK * radius);
+    List<Vec3> axes =
+        floor.contains(Vec3.ZERO)
+            ? List.of(
+                new Vec3(floor.step(), 0, 0),
+                new Vec3(0, floor.step(), 0),
+                new Vec3(0, 0, floor.step()))
+            : List.of();
+    fit.addAll(waypoints.stream().map(w -> onFloor(w.place(), floor)).toList());
+    return new PictureScene(
+        ground(floor, links, waypoints, axes),
+        model.patches(),
+        model.part().stream().toList(),
+        model.edges().stream().toList(),
+        links,
+        TubeMesh.of(PathRuns.runs(links, radius)),
+        waypoints,
+        marks(floor),
+        axes,
+        grip.position(),
+        worstStep,
+        Headline.of(result),
+        fit);
+  }
+
+  private static double extent(List<Vec3> points) {
+    double[] lo = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
+    double[] hi = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (Vec3 p : points) {
+      double[] v = {p.x(), p.y(), p.z()};
+      for (int k = 0; k < 3; k++) {
+        lo[k] = Math.min(lo[k], v[k]);
+        hi[k] = Math.max(hi[k], v[k]);
+      }
+    }
+    return Math.max(1e-3, new Vec3(hi[0] - lo[0], hi[1] - lo[1], hi[2] - lo[2]).norm());
+  }
+
+  private static List<LineData> ground(
+      Floor floor, List<PathRuns.Link> links, List<Waypoint> waypoints, List<Vec3> axes) {
+    List<Vec3> shadow = new ArrayList<>();
+    for (PathRuns.Link link : links) {
+      shadow.add(onFloor(link.from(), floor));
+      shadow.add(onFloor(link.to(), floor));
+    }
+    for (Waypoint w : waypoints) {
+      shadow.add(w.place());
+      shadow.add(onFloor(w.place(), floor));
+    }
+    List<Vec3> lines = new ArrayList<>();
+    axes.forEach(
+        end -> {
+          lines.add(Vec3.ZERO);
+          lines.add(end);
+        });
+    return List.of(
+        LineData.of(floor.lines(), Tones.GRID),
+        LineData.of(shadow, Tones.SHADOW),
+        LineData.of(lines, Tones.AXIS));
+  }
+
+  private static Vec3 onFloor(Vec3 p, Floor floor) {
+    return new Vec3(p.x(), p.y(), floor.z());
+  }
+
+  private static List<FloorMark> marks(Floor floor) {
+    List<FloorMark> marks = new ArrayList<>();
+    for (double x : floor.ticks(floor.x0(), floor.x1())) {
+      marks.add(
+          new FloorMark(
+              new Vec3(x, floor.y0(), floor.z()),
+              new Vec3(x, floor.y1(), floor.z()),
+              "x " + metres(x)));
+    }
+    for (double y : floor.ticks(floor.y0(), floor.y1())) {
+      marks.add(
+          new FloorMark(
+              new Vec3(floor.x0(), y, floor.z()),
+              new Vec3(floor.x1(), y, floor.z()),
+              "y " + metres(y)));
+    }
+    return marks;
+  }
+
+  private static String metres(double v) {
+    double rounded = Math.rint(v * 1e4) / 1e4;
+    String text = Double.toString(rounded == 0 ? 0 : rounded);
+    return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + " m";
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * What a picture shows, from a result: path, part, grip, floor, view. Doubles, SI, world axes, Z
+ * up. Read {@link io.github.holdpath.viewer.state.PictureScene} first.
+ */
+@NullMarked
+package io.github.holdpath.viewer.state;
+
+import org.jspecify.annotations.NullMarked;
