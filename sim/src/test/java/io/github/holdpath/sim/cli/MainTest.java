@@ -195,7 +195,8 @@ class MainTest {
 
   @Test
   void theSceneIsNeverWrittenOver() throws IOException {
-    Path scene = Files.copy(Path.of(CARTONS), folder.resolve("mine.json"));
+    Path free = Path.of(CARTONS).resolveSibling("steel-sheet.json");
+    Path scene = Files.copy(free, folder.resolve("mine.json"));
     String before = Files.readString(scene);
     assertRefused("the scene itself", "check", scene.toString(), "--json", scene.toString());
     assertEquals(before, Files.readString(scene));

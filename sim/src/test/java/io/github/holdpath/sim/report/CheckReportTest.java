@@ -202,6 +202,7 @@ class CheckReportTest {
         Files.readString(DemoScenes.file("cartons"))
             .replace("\"trapezoid\"", "\"s-curve\"")
             .replace(", \"blend\": \"60 mm\"", "") // exact for a move between stops
+            .replace("\"urdf\", \"file\": \"pallet-arm.urdf\", \"payload\": \"60 kg\"", "\"free\"")
             .replace(
                 "\"across\", \"line\": { \"at\": \"0.9 0.9 0.95 m\" }",
                 "\"across\", \"line\": { \"at\": \"0.5 0.9 0.95 m\", \"rpy\": \"180 0 70 deg\" }"
