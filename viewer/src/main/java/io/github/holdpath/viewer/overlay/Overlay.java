@@ -75,9 +75,9 @@ public final class Overlay {
   }
 
   private void draw() {
-    headline();
+    double below = headline();
     caution();
-    legend();
+    legend(Math.max(10.5 * em, below + 0.9 * em));
     for (PathRuns.Link link : scene.links()) {
       View.Spot s = view.project(link.from());
       placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
@@ -88,7 +88,8 @@ public final class Overlay {
     scene.floor().forEach(this::floorMark);
   }
 
-  private void headline() {
+  /** Tells where it ends, pixels from the upper edge. */
+  private double headline() {
     Headline h = scene.headline();
     double y = 2.2 * em;
     y = line(h.title() + " — " + h.subject(), em, y, Font.PLAIN, 1.05, Tones.FAINT_INK);
@@ -100,6 +101,7 @@ public final class Overlay {
       y = line(h.swing().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
     }
     placer.take(new Rectangle2D.Double(0, 0, view.width(), y));
+    return y;
   }
 
   private static int verdictRgb(Headline h) {
@@ -147,9 +149,9 @@ public final class Overlay {
   }
 
   /** From the best step down to the worst, as high in the image as in the meaning. */
-  private void legend() {
+  private void legend(double start) {
     double x = em;
-    double y = 10.5 * em;
+    double y = start;
     double top = y - 1.2 * em;
     font(Font.BOLD, 0.95);
     g.setColor(new Color(Tones.INK));

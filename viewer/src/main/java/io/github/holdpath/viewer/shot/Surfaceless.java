@@ -1,5 +1,7 @@
 package io.github.holdpath.viewer.shot;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.IntBuffer;
 import java.util.Locale;
 import org.lwjgl.egl.EGL;
@@ -36,6 +38,8 @@ final class Surfaceless implements AutoCloseable {
    */
   static Surfaceless open() throws NoGraphicsException {
     Configuration.OPENGL_CONTEXT_API.set("EGL");
+    // A missing library is told in our own words.
+    Configuration.DEBUG_STREAM.set(new PrintStream(OutputStream.nullOutputStream()));
     try {
       return make();
     } catch (UnsatisfiedLinkError | ExceptionInInitializerError | NoClassDefFoundError e) {
