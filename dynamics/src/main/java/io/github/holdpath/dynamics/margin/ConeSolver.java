@@ -21,7 +21,7 @@ final class ConeSolver {
 
   private static final double NEAR_BORDER = 0.99;
   private static final int MOST_STEPS = 60;
-  private static final int REFINEMENTS = 4;
+  private static final int REFINEMENTS = 2;
 
   /** What a step may miss of the balance, of what it should take away and by itself. */
   private static final double MISSED_PART = 1e-3;
