@@ -131,6 +131,14 @@ final class Block {
     return sum;
   }
 
+  /** {@link ConePatch#spare} of the weights A'y of other multipliers; spoils the residual. */
+  double spare(double[] y) {
+    for (int k = 0; k < n; k++) {
+      residual[k] = weighed(k, y);
+    }
+    return patch.spare(residual);
+  }
+
   /** {@link ConePatch#spare} of the weights A'y, as last looked at. */
   double spare() {
     return spare;

@@ -2,29 +2,34 @@ package io.github.holdpath.dynamics.margin;
 
 /**
  * What the steps of a {@link ConeSolver} prove about its largest x, from both sides and whatever
- * rounding does to the steps (theory, section 3.5).
+ * rounding does to the steps (theory, section 3).
  *
  * <p>From above: multipliers y of the balance whose weights A'y no patch can meet with a negative
- * sum give {@code x <= right'y + cap max(0, 1 + load'y)}. Where a patch misses this by a little, y
- * is drawn towards an earlier one inside that costs least; a patch with a largest normal force pays
- * for what it misses instead.
+ * sum give {@code x <= right'y} once {@code load'y = -1}. Where a patch misses this by a little, so
+ * much of a fixed twist that presses all patches is added to y as mends it: spare is concave and
+ * grows in proportion, so that of a sum is at least the sum. A patch with a largest normal force
+ * pays for what it misses instead.
  */
 final class Bounds {
-  /** Where no multipliers lie inside, as no patch can press without end, these are near enough. */
+  /** Where no twist presses all patches, y counts if its residual is below this. */
   private static final double MISSED = 1e-7;
 
-  private final double[] inner;
-  private double innerValue;
-  private double innerPrice;
+  /** What is left to spare to each patch by a twist that presses all; empty without one. */
+  private final double[] press;
+
   private double low;
   private double high;
 
-  Bounds(int patches) {
-    inner = new double[patches];
+  /**
+   * For one grip.
+   *
+   * @param press what a twist that presses all patches leaves each to spare, or empty
+   */
+  Bounds(double[] press) {
+    this.press = press;
   }
 
   void reset() {
-    innerPrice = Double.POSITIVE_INFINITY;
     low = 0;
     high = Double.POSITIVE_INFINITY;
   }
@@ -46,40 +51,43 @@ final class Bounds {
   /**
    * Looks at multipliers of the balance.
    *
-   * @param value {@code right'y + cap max(0, 1 + load'y)}
-   * @param x of the same step
-   * @param blocks with what the multipliers leave each patch to spare
-   * @param missed residual of the multipliers, which counts only while none inside are known
+   * @param blocks with what y leaves each patch to spare
+   * @param missed residual of y and the limits' multipliers
+   * @return how much of the pressing twist y needs; NaN if y proves nothing
    */
-  void look(double value, double x, double missed, Block[] blocks) {
-    double paid = value;
-    double drawn = 0;
-    double least = Double.POSITIVE_INFINITY;
+  double pressing(Block[] blocks, double missed) {
+    double part = 0;
     for (int i = 0; i < blocks.length; i++) {
-      double spare = blocks[i].spare();
+      if (blocks[i].spare() < 0 && blocks[i].mostNormal() == Double.POSITIVE_INFINITY) {
+        if (press.length == 0) {
+          return missed < MISSED ? 0 : Double.NaN;
+        }
+        part = Math.max(part, -blocks[i].spare() / press[i]);
+      }
+    }
+    return part;
+  }
+
+  /**
+   * Takes an upper bound from multipliers of the balance.
+   *
+   * @param part of the pressing twist that is in them, as {@link #pressing} asked
+   * @param right {@code right'y} with it
+   * @param load {@code load'y} with it; what it misses of -1 is scaled away
+   * @param cap on x, which pays where load'y is above -1
+   */
+  void offerHigh(Block[] blocks, double part, double right, double load, double cap) {
+    double value = right;
+    for (int i = 0; i < blocks.length; i++) {
       double most = blocks[i].mostNormal();
       if (most < Double.POSITIVE_INFINITY) {
-        paid += most * Math.max(0, -spare);
-      } else {
-        least = Math.min(least, spare);
-        if (spare < 0) {
-          drawn = Math.max(drawn, spare / (spare - inner[i]));
-        }
+        double pressed = press.length == 0 ? 0 : part * press[i];
+        value += most * Math.max(0, -blocks[i].spare() - pressed);
       }
     }
-    if (least > 0 && (paid - x) / least < innerPrice) {
-      innerPrice = (paid - x) / least;
-      innerValue = paid;
-      for (int i = 0; i < blocks.length; i++) {
-        inner[i] = blocks[i].spare();
-      }
-    }
-    if (drawn == 0) {
-      high = Math.min(high, paid);
-    } else if (innerPrice < Double.POSITIVE_INFINITY) {
-      high = Math.min(high, paid + drawn * (innerValue - paid));
-    } else if (missed < MISSED) {
-      high = Math.min(high, paid);
+    high = Math.min(high, value + cap * Math.max(0, 1 + load));
+    if (load < 0) {
+      high = Math.min(high, value / -load);
     }
   }
 }

@@ -28,6 +28,12 @@ final class ConeSolver {
 
   private static final double MISSED = 1e-11;
 
+  /** Part of the largest diagonal that keeps a system with free directions solvable. */
+  private static final double STEADY = 1e-9;
+
+  /** A twist presses a patch that it leaves more than this to spare; 1 were all of it. */
+  private static final double PRESSED = 1e-2;
+
   private final double[] right;
   private final int rank;
   private final Block[] blocks;
@@ -50,6 +56,7 @@ final class ConeSolver {
   private final double[] dy;
   private final double[] loadResponse;
 
+  private final double[] press;
   private final Bounds bounds;
   private int steps;
 
@@ -70,13 +77,46 @@ final class ConeSolver {
       count += blocks[i].degree();
     }
     this.degree = count;
-    this.bounds = new Bounds(blocks.length);
     this.y = new double[rank];
     this.balance = new double[rank];
     this.schur = new double[rank * rank];
     this.towards = new double[rank];
     this.dy = new double[rank];
     this.loadResponse = new double[rank];
+    this.press = press(a);
+    this.bounds = new Bounds(spares(press));
+  }
+
+  /** The multipliers whose weights on all normal forces are nearest to 1. */
+  private double[] press(double[][] a) {
+    double[] matrix = new double[rank * rank];
+    double[] twist = new double[rank];
+    for (double[] columns : a) {
+      Rows.addSquare(matrix, 1, columns, ConePatch.NORMAL * rank, rank);
+      Rows.add(twist, 1, columns, ConePatch.NORMAL * rank, rank);
+    }
+    double size = 0;
+    for (int r = 0; r < rank; r++) {
+      size = Math.max(size, matrix[r * rank + r]);
+    }
+    for (int r = 0; r < rank; r++) {
+      matrix[r * rank + r] += STEADY * size;
+    }
+    Cholesky.factorise(matrix, rank);
+    Cholesky.solve(matrix, rank, twist);
+    return twist;
+  }
+
+  /** What multipliers leave each patch to spare; empty if it is little for one. */
+  private double[] spares(double[] of) {
+    double[] spares = new double[blocks.length];
+    for (int i = 0; i < blocks.length; i++) {
+      spares[i] = blocks[i].spare(of);
+      if (!(spares[i] > PRESSED)) {
+        return new double[0];
+      }
+    }
+    return spares;
   }
 
   /** Largest x for which unknowns were found. */
@@ -152,9 +192,15 @@ final class ConeSolver {
     if (max(balance) < BALANCE) {
       bounds.offerLow(x - Rows.dot(balance, 0, y, rank));
     }
-    double value = cap * Math.max(0, 1 + Rows.dot(load, 0, y, rank));
-    value += Rows.dot(right, 0, y, rank);
-    bounds.look(value, x, missed, blocks);
+    double part = bounds.pressing(blocks, missed);
+    if (part >= 0) {
+      bounds.offerHigh(
+          blocks,
+          part,
+          Rows.dot(right, 0, y, rank) + part * Rows.dot(right, 0, press, rank),
+          Rows.dot(load, 0, y, rank) + part * Rows.dot(load, 0, press, rank),
+          cap);
+    }
   }
 
   /** Updates all residuals; returns the largest of the dual ones. */

@@ -7,6 +7,7 @@ import io.github.holdpath.sim.timelaw.LawKind;
 import io.github.holdpath.sim.timelaw.LawPhase;
 import io.github.holdpath.sim.timelaw.LawProfile;
 import java.util.SplittableRandom;
+import java.util.function.ToDoubleBiFunction;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
@@ -44,15 +45,7 @@ class StopSwingTest {
   void trapezoidIsTheSumOfItsJumpsOfAcceleration() {
     LawProfile law = Laws.withinLimits(LawKind.TRAPEZOID);
     for (double cycles : drawnCycles()) {
-      Complex l = root(2 * Math.PI * cycles / law.duration());
-      Complex sum = Complex.ZERO;
-      double before = 0;
-      for (LawPhase phase : law.phases()) {
-        double jump = phase.accelerationAt(phase.from()) - before;
-        before = phase.accelerationAt(phase.to());
-        sum = sum.add(l.multiply(law.duration() - phase.from()).exp().multiply(jump));
-      }
-      sum = sum.subtract(before);
+      Complex sum = jumps(law, LawPhase::accelerationAt, rootOf(law, cycles));
       assertEquals(worth(law, sum), swing.after(law, cycles), 10 * EXACT);
     }
   }
@@ -61,17 +54,27 @@ class StopSwingTest {
   void scurveIsTheSumOfItsJumpsOfJerk() {
     LawProfile law = Laws.withinLimits(LawKind.S_CURVE);
     for (double cycles : drawnCycles()) {
-      Complex l = root(2 * Math.PI * cycles / law.duration());
-      Complex sum = Complex.ZERO;
-      double before = 0;
-      for (LawPhase phase : law.phases()) {
-        double jump = phase.jerkAt(phase.from()) - before;
-        before = phase.jerkAt(phase.to());
-        sum = sum.add(l.multiply(law.duration() - phase.from()).exp().multiply(jump));
-      }
-      sum = sum.subtract(before).divide(l);
+      Complex l = rootOf(law, cycles);
+      Complex sum = jumps(law, LawPhase::jerkAt, l).divide(l);
       assertEquals(worth(law, sum), swing.after(law, cycles), 10 * EXACT);
     }
+  }
+
+  private static Complex rootOf(LawProfile law, double cycles) {
+    return root(2 * Math.PI * cycles / law.duration());
+  }
+
+  /** Jumps of a quantity that is constant in each phase, as each goes on until the stop. */
+  private static Complex jumps(
+      LawProfile law, ToDoubleBiFunction<LawPhase, Double> of, Complex root) {
+    Complex sum = Complex.ZERO;
+    double before = 0;
+    for (LawPhase phase : law.phases()) {
+      double jump = of.applyAsDouble(phase, phase.from()) - before;
+      before = of.applyAsDouble(phase, phase.to());
+      sum = sum.add(root.multiply(law.duration() - phase.from()).exp().multiply(jump));
+    }
+    return sum.subtract(before);
   }
 
   /** The integral of {@code A sin(b t) e^(l (T - t))} over the whole sine, times l. */

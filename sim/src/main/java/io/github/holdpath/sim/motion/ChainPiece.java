@@ -27,17 +27,7 @@ record ChainPiece(
     int segment,
     LawKind kind,
     MoveLimits limits)
-    implements MotionPiece {
-  @Override
-  public double from() {
-    return phase.from();
-  }
-
-  @Override
-  public double to() {
-    return phase.to();
-  }
-
+    implements PhasePiece {
   @Override
   public void state(double time, double[] out) {
     path.state(index, way(time), phase.speedAt(time), phase.accelerationAt(time), out);
@@ -46,11 +36,6 @@ record ChainPiece(
   @Override
   public double distance(double time) {
     return way(time) - segmentStart;
-  }
-
-  @Override
-  public boolean still() {
-    return false;
   }
 
   @Override

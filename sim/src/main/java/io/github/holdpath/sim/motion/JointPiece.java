@@ -14,17 +14,7 @@ import java.util.Optional;
  * @param limits of the move
  */
 record JointPiece(JointWay way, LawPhase phase, int segment, LawKind kind, MoveLimits limits)
-    implements JointedPiece {
-  @Override
-  public double from() {
-    return phase.from();
-  }
-
-  @Override
-  public double to() {
-    return phase.to();
-  }
-
+    implements PhasePiece, JointedPiece {
   @Override
   public void state(double time, double[] out) {
     way.states().state(parameter(time), phase.speedAt(time), phase.accelerationAt(time), out);
@@ -39,11 +29,6 @@ record JointPiece(JointWay way, LawPhase phase, int segment, LawKind kind, MoveL
   @Override
   public double distance(double time) {
     return way.distance(parameter(time));
-  }
-
-  @Override
-  public boolean still() {
-    return false;
   }
 
   @Override

@@ -15,17 +15,7 @@ import java.util.Optional;
  * @param limits of the move
  */
 record LinePiece(LinePath path, LawPhase phase, int segment, LawKind kind, MoveLimits limits)
-    implements MotionPiece {
-  @Override
-  public double from() {
-    return phase.from();
-  }
-
-  @Override
-  public double to() {
-    return phase.to();
-  }
-
+    implements PhasePiece {
   @Override
   public void state(double time, double[] out) {
     path.state(phase.positionAt(time), phase.speedAt(time), phase.accelerationAt(time), out);
@@ -34,11 +24,6 @@ record LinePiece(LinePath path, LawPhase phase, int segment, LawKind kind, MoveL
   @Override
   public double distance(double time) {
     return phase.positionAt(time) * (path.length() > 0 ? path.length() : path.angle());
-  }
-
-  @Override
-  public boolean still() {
-    return false;
   }
 
   @Override

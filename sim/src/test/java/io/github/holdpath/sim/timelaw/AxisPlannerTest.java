@@ -27,7 +27,7 @@ class AxisPlannerTest {
               AxisState from = StateToStateTest.drawState(random, l, 0);
               AxisState to =
                   StateToStateTest.drawState(random, l, random.nextInt(3) == 0 ? 0.05 : 2);
-              double found = SearchedMove.plan(from, to, l).duration();
+              double found = SearchedMove.duration(from, to, l);
               AxisMove move = StateToState.plan(from, to, l);
               assertTrue(move.duration() <= found + SAME * (1 + found), "draw " + i);
               // About one in 100,000 is shorter: a pair of roots that the search overlooks.

@@ -1,8 +1,5 @@
 package io.github.holdpath.sim.timelaw;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Stretches of constant jerk one after the other; filled in place, so that a search can reuse it.
  */
@@ -40,13 +37,6 @@ final class SearchedChain {
     }
   }
 
-  /** Turns every jerk round. */
-  void mirror() {
-    for (int i = 0; i < count; i++) {
-      jerk[i] = -jerk[i];
-    }
-  }
-
   /** Sum of the times, s. */
   double duration() {
     double sum = 0;
@@ -77,23 +67,6 @@ final class SearchedChain {
       s = s.after(time[i], jerk[i]);
     }
     return s;
-  }
-
-  /** The phases from a state on; one without time if there is nothing to do. */
-  List<LawPhase> phases(AxisState start) {
-    List<LawPhase> phases = new ArrayList<>();
-    AxisState s = start;
-    double t = 0;
-    for (int i = 0; i < count; i++) {
-      phases.add(phase(t, t + time[i], s, jerk[i]));
-      s = s.after(time[i], jerk[i]);
-      t += time[i];
-    }
-    return phases.isEmpty() ? List.of(phase(0, 0, s, 0)) : phases;
-  }
-
-  private static LawPhase phase(double from, double to, AxisState s, double jerk) {
-    return new JerkPhase(from, to, from, s.position(), s.speed(), s.acceleration(), jerk);
   }
 
   /** Whether speed and acceleration stay within the limits but for a part {@code slack} of them. */

@@ -8,7 +8,7 @@ import java.util.stream.DoubleStream;
  * The fastest move found by search, to judge {@link StateToState} by: another way to it, slow.
  *
  * <p>Every candidate for the fastest move is followed from start to end and checked against the
- * limits; the shortest that keeps them counts. A start beyond the limits first recovers.
+ * limits; the shortest that keeps them counts.
  */
 final class SearchedMove {
   /** Part of the range of a limit by which rounding may exceed it. */
@@ -26,7 +26,6 @@ final class SearchedMove {
   private final SearchedChain first = new SearchedChain();
   private final SearchedChain second = new SearchedChain();
   private final SearchedChain whole = new SearchedChain();
-  private final SearchedChain best = new SearchedChain();
   private double bestTime = Double.POSITIVE_INFINITY;
 
   private SearchedMove(AxisState start, AxisState end, AxisLimits limits) {
@@ -36,45 +35,33 @@ final class SearchedMove {
   }
 
   /**
-   * The fastest move.
+   * Duration of the fastest move, s.
    *
-   * @param from where the axis is; may be beyond the limits of speed and acceleration
+   * @param from where the axis is, inside the limits
    * @param to where it shall be, and how it shall move there
    * @param limits in the unit of the positions
-   * @throws IllegalArgumentException if the end cannot be reached within the limits, or the fastest
-   *     recovery runs past the opposite limit of speed
+   * @throws IllegalArgumentException if start or end cannot be within the limits
    */
-  static AxisMove plan(AxisState from, AxisState to, AxisLimits limits) {
+  static double duration(AxisState from, AxisState to, AxisLimits limits) {
     if (!inside(to, limits, -1)) {
       throw new IllegalArgumentException(
           "the end " + to + " cannot be reached within " + limits + "; choose it nearer to rest");
     }
-    SearchedChain recovery = SearchedRecovery.of(from, limits);
-    AxisState back = recovery.from(from);
-    if (!inside(back, limits, 1)) {
-      throw new IllegalArgumentException(
-          "the start "
-              + from
-              + " recovers past the opposite limit of speed in "
-              + limits
-              + "; brake more gently first");
+    if (!inside(from, limits, 1)) {
+      throw new IllegalArgumentException("the start " + from + " is beyond " + limits);
     }
-    SearchedMove plain = new SearchedMove(back, to, limits);
+    SearchedMove plain = new SearchedMove(from, to, limits);
     plain.offer();
     plain.overSpeeds();
     plain.dips();
-    SearchedMove mirrored = new SearchedMove(back.mirrored(), to.mirrored(), limits.mirrored());
+    SearchedMove mirrored = new SearchedMove(from.mirrored(), to.mirrored(), limits.mirrored());
     mirrored.dips();
-    mirrored.best.mirror();
-    SearchedMove fastest = mirrored.bestTime < plain.bestTime ? mirrored : plain;
-    if (Double.isInfinite(fastest.bestTime)) {
+    double fastest = Math.min(plain.bestTime, mirrored.bestTime);
+    if (Double.isInfinite(fastest)) {
       throw new IllegalArgumentException(
           "no move found from " + from + " to " + to + " within " + limits);
     }
-    SearchedChain chain = new SearchedChain();
-    chain.add(recovery);
-    chain.add(fastest.best);
-    return new AxisMove(chain.phases(from), recovery.duration());
+    return fastest;
   }
 
   /** Whether a state keeps the limits and can go on to do so, or has come so where backwards. */
@@ -238,8 +225,6 @@ final class SearchedMove {
     double time = whole.duration();
     if (time < bestTime && meetsEnd() && whole.keeps(start, limits, LIMIT)) {
       bestTime = time;
-      best.clear();
-      best.add(whole);
     }
   }
 
