@@ -9,7 +9,7 @@ import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.shot.NoGraphicsException;
 import io.github.holdpath.viewer.shot.Picture;
 import io.github.holdpath.viewer.shot.Studio;
-import io.github.holdpath.viewer.state.PictureScene;
+import io.github.holdpath.viewer.state.Stage;
 import java.awt.image.BufferedImage;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -74,7 +74,7 @@ final class ViewCommand implements Callable<Integer> {
       throws CallException {
     // No window is opened, so none of the desktop's parts may be asked for.
     System.setProperty("java.awt.headless", "true");
-    PictureScene scene = PictureScene.of(result);
+    Stage scene = Stage.of(result);
     try (Studio studio = Studio.open()) {
       return Picture.of(studio, scene, width, height);
     } catch (NoGraphicsException e) {

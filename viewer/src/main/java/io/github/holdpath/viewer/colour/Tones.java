@@ -33,18 +33,4 @@ public final class Tones {
   public static final int FAINT_INK = 0x5F6670;
 
   private Tones() {}
-
-  /**
-   * A colour with the light on it.
-   *
-   * @param rgb colour in full light
-   * @param light 0 dark to 1 full
-   */
-  public static int lit(int rgb, double light) {
-    return channel(rgb >> 16, light) << 16 | channel(rgb >> 8, light) << 8 | channel(rgb, light);
-  }
-
-  private static int channel(int value, double light) {
-    return (int) Math.round((value & 0xFF) * Math.max(0, Math.min(1, light)));
-  }
 }

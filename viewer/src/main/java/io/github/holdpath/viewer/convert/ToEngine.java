@@ -1,11 +1,14 @@
 package io.github.holdpath.viewer.convert;
 
 import com.jme3.math.ColorRGBA;
+import com.jme3.math.Transform;
 import com.jme3.math.Vector3f;
 import com.jme3.renderer.Camera;
 import com.jme3.scene.Mesh;
 import com.jme3.scene.VertexBuffer;
 import com.jme3.util.BufferUtils;
+import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.viewer.mesh.LineData;
 import io.github.holdpath.viewer.mesh.MeshData;
@@ -25,6 +28,15 @@ public final class ToEngine {
   /** A point or direction. */
   public static Vector3f vector(Vec3 v) {
     return new Vector3f((float) v.x(), (float) v.z(), 0f - (float) v.y());
+  }
+
+  /** A frame: the same turn of axes on both sides. */
+  public static Transform transform(Pose pose) {
+    Quaternion q = pose.rotation();
+    return new Transform(
+        vector(pose.position()),
+        new com.jme3.math.Quaternion(
+            (float) q.x(), (float) q.z(), 0f - (float) q.y(), (float) q.w()));
   }
 
   /** A colour {@code 0xRRGGBB}; opacity from 0 to 1. */

@@ -2,19 +2,13 @@ package io.github.holdpath.viewer.mesh;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
-import io.github.holdpath.viewer.colour.Tones;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Boxes, cylinders, tubes and spheres in a place, with a fixed light from above on them. */
+/** Boxes, cylinders, tubes and spheres in a place. */
 public final class Solids {
   /** Sides of round bodies. */
   static final int ROUND = 48;
-
-  /** Towards the light, world axes. */
-  private static final Vec3 LIGHT = new Vec3(0.45, -0.35, 0.82).unit();
-
-  private static final double DARK = 0.62;
 
   private Solids() {}
 
@@ -23,7 +17,7 @@ public final class Solids {
    *
    * @param pose of the frame in the world
    * @param size along x, y, z, m
-   * @param rgb colour in full light
+   * @param rgb colour
    */
   public static MeshData box(Pose pose, Vec3 size, int rgb) {
     MeshBuilder mesh = new MeshBuilder();
@@ -34,11 +28,10 @@ public final class Solids {
         Vec3 a = axes[(k + 1) % 3].times(sign);
         Vec3 b = axes[(k + 2) % 3];
         Vec3 normal = pose.rotation().rotate(out).unit();
-        int light = lit(rgb, normal);
-        int v = mesh.vertex(pose.apply(out.minus(a).minus(b)), normal, light);
-        mesh.vertex(pose.apply(out.plus(a).minus(b)), normal, light);
-        mesh.vertex(pose.apply(out.plus(a).plus(b)), normal, light);
-        mesh.vertex(pose.apply(out.minus(a).plus(b)), normal, light);
+        int v = mesh.vertex(pose.apply(out.minus(a).minus(b)), normal, rgb);
+        mesh.vertex(pose.apply(out.plus(a).minus(b)), normal, rgb);
+        mesh.vertex(pose.apply(out.plus(a).plus(b)), normal, rgb);
+        mesh.vertex(pose.apply(out.minus(a).plus(b)), normal, rgb);
         mesh.quad(v, v + 1, v + 2, v + 3);
       }
     }
@@ -74,7 +67,7 @@ public final class Solids {
    * @param radius outer, m
    * @param inner radius, m, 0 for a solid one
    * @param length m
-   * @param rgb colour in full light
+   * @param rgb colour
    */
   public static MeshData cylinder(Pose pose, double radius, double inner, double length, int rgb) {
     MeshBuilder mesh = new MeshBuilder();
@@ -84,11 +77,10 @@ public final class Solids {
     }
     for (int sign = -1; sign <= 1; sign += 2) {
       Vec3 normal = pose.rotation().rotate(new Vec3(0, 0, sign));
-      int light = lit(rgb, normal);
       int first = -1;
       for (int k = 0; k < ROUND; k++) {
-        int v = mesh.vertex(pose.apply(rim(radius, k, sign * length / 2)), normal, light);
-        mesh.vertex(pose.apply(rim(inner, k, sign * length / 2)), normal, light);
+        int v = mesh.vertex(pose.apply(rim(radius, k, sign * length / 2)), normal, rgb);
+        mesh.vertex(pose.apply(rim(inner, k, sign * length / 2)), normal, rgb);
         first = k == 0 ? v : first;
       }
       for (int k = 0; k < ROUND; k++) {
@@ -109,9 +101,8 @@ public final class Solids {
     int first = -1;
     for (int k = 0; k < ROUND; k++) {
       Vec3 normal = pose.rotation().rotate(rim(sign, k, 0));
-      int light = lit(rgb, normal);
-      int v = mesh.vertex(pose.apply(rim(radius, k, -length / 2)), normal, light);
-      mesh.vertex(pose.apply(rim(radius, k, length / 2)), normal, light);
+      int v = mesh.vertex(pose.apply(rim(radius, k, -length / 2)), normal, rgb);
+      mesh.vertex(pose.apply(rim(radius, k, length / 2)), normal, rgb);
       first = k == 0 ? v : first;
     }
     for (int k = 0; k < ROUND; k++) {
@@ -150,7 +141,7 @@ public final class Solids {
       double latitude = Math.PI * i / rows - Math.PI / 2;
       for (int k = 0; k <= ROUND; k++) {
         Vec3 flat = rim(Math.cos(latitude), k, Math.sin(latitude));
-        mesh.vertex(centre.plus(flat.times(radius)), flat.unit(), lit(rgb, flat.unit()));
+        mesh.vertex(centre.plus(flat.times(radius)), flat.unit(), rgb);
       }
     }
     int row = ROUND + 1;
@@ -161,9 +152,5 @@ public final class Solids {
       }
     }
     return mesh.build();
-  }
-
-  private static int lit(int rgb, Vec3 normal) {
-    return Tones.lit(rgb, DARK + (1 - DARK) * Math.max(0, normal.dot(LIGHT)));
   }
 }

@@ -4,7 +4,7 @@ import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.state.PathRuns;
-import io.github.holdpath.viewer.state.PictureScene;
+import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
 import io.github.holdpath.viewer.state.Waypoint;
 import java.awt.BasicStroke;
@@ -32,12 +32,12 @@ public final class Overlay {
   private static final double LEAST_TEXT = 10;
 
   private final Graphics2D g;
-  private final PictureScene scene;
+  private final Stage scene;
   private final View view;
   private final double em;
   private final Placer placer;
 
-  private Overlay(Graphics2D g, PictureScene scene, View view) {
+  private Overlay(Graphics2D g, Stage scene, View view) {
     this.g = g;
     this.scene = scene;
     this.view = view;
@@ -61,7 +61,7 @@ public final class Overlay {
   }
 
   /** Draws the words of a scene over its image. */
-  public static void draw(BufferedImage image, PictureScene scene, View view) {
+  public static void draw(BufferedImage image, Stage scene, View view) {
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -279,7 +279,7 @@ public final class Overlay {
   }
 
   /** A number of the floor, at the nearer end of its line that is in sight and free. */
-  private void floorMark(PictureScene.FloorMark mark) {
+  private void floorMark(Stage.FloorMark mark) {
     View.Spot near = view.project(mark.one());
     View.Spot far = view.project(mark.other());
     if (near.depth() > far.depth()) {

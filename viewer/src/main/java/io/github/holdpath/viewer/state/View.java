@@ -11,8 +11,9 @@ import java.util.List;
  * @param halfAngle half its vertical field of view, rad
  * @param width of the image, pixels
  * @param height of the image, pixels
+ * @param depth of the farthest thing that must be seen, m, positive
  */
-public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int height) {
+public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int height, double depth) {
   /** A point of the image: pixels from its left and upper edge, and the depth in front, m. */
   public record Spot(double x, double y, double depth) {}
 
@@ -31,6 +32,16 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
 
   /** Directions that are tried, degrees from +x about +z; the first of equals is taken. */
   private static final int[] BEARINGS = {-35, -60, 35, 60, -120, 120, -145, 145};
+
+  /** Depth from which things are drawn, m. */
+  public double near() {
+    return depth * 0.002;
+  }
+
+  /** Depth up to which things are drawn, m. */
+  public double far() {
+    return depth * 20;
+  }
 
   /** Unit vector to the right of the image. */
   public Vec3 right() {
@@ -96,7 +107,7 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
 
   private static View fitted(List<Vec3> points, Vec3 forward, Area area, int width, int height) {
     Vec3 middle = points.get(0);
-    View at = new View(middle, forward, HALF_ANGLE, width, height);
+    View at = new View(middle, forward, HALF_ANGLE, width, height, 1);
     double[] x = range(points, at.right());
     double[] y = range(points, at.up());
     double[] z = range(points, forward);
@@ -107,10 +118,11 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
             .plus(at.up().times((y[0] + y[1]) / 2))
             .plus(forward.times(z[0] - 4 * size));
     for (int i = 0; i < ROUNDS; i++) {
-      at = new View(eye, forward, HALF_ANGLE, width, height);
+      at = new View(eye, forward, HALF_ANGLE, width, height, 1);
       eye = better(points, at, area, z[0], size);
     }
-    return new View(eye, forward, HALF_ANGLE, width, height);
+    double farthest = Math.max(1e-3, z[1] - eye.dot(forward));
+    return new View(eye, forward, HALF_ANGLE, width, height, farthest);
   }
 
   /** Moves the eye towards the place from which the points just fill the area. */

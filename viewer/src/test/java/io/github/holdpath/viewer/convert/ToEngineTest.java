@@ -48,7 +48,8 @@ class ToEngineTest {
   @Test
   void theEnginesCameraSeesWhatTheViewTells() {
     View view =
-        new View(new Vec3(5, -4, 3), new Vec3(-5, 4, -2.2).unit(), Math.toRadians(14), 1280, 800);
+        new View(
+            new Vec3(5, -4, 3), new Vec3(-5, 4, -2.2).unit(), Math.toRadians(14), 1280, 800, 10);
     Camera camera = ToEngine.camera(view, 0.1, 100);
     for (Vec3 p : List.of(Vec3.ZERO, new Vec3(0.9, 0.5, 0.2), new Vec3(-0.4, 1, 1.1))) {
       View.Spot spot = view.project(p);

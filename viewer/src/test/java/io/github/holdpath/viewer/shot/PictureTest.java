@@ -10,7 +10,7 @@ import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.state.PathRuns;
-import io.github.holdpath.viewer.state.PictureScene;
+import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -70,9 +70,10 @@ class PictureTest {
   @ParameterizedTest
   @ValueSource(strings = {"cartons", "peaches", "shaft", "arm-log", "glass-sheet"})
   void pixelsOfThePathAreTheColoursOfItsMargins(String name) {
-    PictureScene scene = PictureScene.of(Demo.judged(name));
+    Stage scene = Stage.of(Demo.judged(name));
     View view = Picture.view(scene, WIDTH, HEIGHT);
-    BufferedImage image = studio().draw(scene, view);
+    BufferedImage image =
+        studio().draw(scene.at(scene.playback().at(scene.worstTime())), view, Studio.SMOOTH);
     Set<MarginStep> seen = EnumSet.noneOf(MarginStep.class);
     int places = 0;
     for (PathRuns.Link link : scene.links()) {
@@ -100,7 +101,7 @@ class PictureTest {
 
   @Test
   void everyWordAndColourOfThePictureIsThere() throws IOException {
-    PictureScene scene = PictureScene.of(Demo.judged("cartons"));
+    Stage scene = Stage.of(Demo.judged("cartons"));
     // A smaller one before it must leave no trace.
     Picture.of(studio(), scene, 320, 320);
     BufferedImage image = Picture.of(studio(), scene, WIDTH, HEIGHT);
@@ -130,8 +131,8 @@ class PictureTest {
   @Test
   void theSameSceneGivesTheSameBytes() throws IOException {
     StudyResult result = Demo.judged("shaft");
-    byte[] one = Picture.png(Picture.of(studio(), PictureScene.of(result), 640, 480));
-    byte[] two = Picture.png(Picture.of(studio(), PictureScene.of(result), 640, 480));
+    byte[] one = Picture.png(Picture.of(studio(), Stage.of(result), 640, 480));
+    byte[] two = Picture.png(Picture.of(studio(), Stage.of(result), 640, 480));
     assertArrayEquals(one, two);
   }
 }

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.sim.study.FactorTrace;
 import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.sim.study.Worst;
 import io.github.holdpath.viewer.colour.MarginStep;
@@ -16,37 +17,37 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * All that a picture of a result shows, in the order in which it is drawn: floor and shadow, the
- * grip and the part at the worst instant, and the path over them, so that nothing hides it.
+ * All that is shown of a result: what stays while time goes on (floor, shadow and the path over
+ * everything), and what moves along it.
  *
  * @param ground lines of the floor, of the axes and of the path's shadow
- * @param grip bodies of the contacts
- * @param part translucent body of the part and its edges; either may be missing
- * @param edges lines of the part
  * @param links the path in short links
  * @param path its tubes
  * @param waypoints places with their names
  * @param floor numbers along the grid
  * @param axes ends of the world axes, x, y, z; empty where the origin is not in sight
  * @param worst where the least factor is, world axes, m
+ * @param worstTime when that is, s
  * @param worstStep colour of the least margin
  * @param headline words
  * @param fit points that the view must show
+ * @param actors what moves
+ * @param playback how it moves
  */
-public record PictureScene(
+public record Stage(
     List<LineData> ground,
-    List<MeshData> grip,
-    List<MeshData> part,
-    List<LineData> edges,
     List<PathRuns.Link> links,
     MeshData path,
     List<Waypoint> waypoints,
     List<FloorMark> floor,
     List<Vec3> axes,
     Vec3 worst,
+    double worstTime,
     MarginStep worstStep,
     Headline headline,
-    List<Vec3> fit) {
+    List<Vec3> fit,
+    Actors actors,
+    Playback playback) {
   /** Radius of the path per the extent of what is shown. */
   private static final double RADIUS = 0.0058;
 
@@ -57,11 +58,8 @@ public record PictureScene(
   private static final double MOST_SAMPLES = 200_000;
 
   /** Copies the lists. */
-  public PictureScene {
+  public Stage {
     ground = List.copyOf(ground);
-    grip = List.copyOf(grip);
-    part = List.copyOf(part);
-    edges = List.copyOf(edges);
     links = List.copyOf(links);
     waypoints = List.copyOf(waypoints);
     floor = List.copyOf(floor);
@@ -79,15 +77,14 @@ public record PictureScene(
   public record FloorMark(Vec3 one, Vec3 other, String text) {}
 
   /** Of a result. */
-  public static PictureScene of(StudyResult result) {
+  public static Stage of(StudyResult result) {
     double step = Math.max(HoldStudy.STEP, result.cycleTime() / MOST_SAMPLES);
     FactorTrace trace = FactorTrace.of(result, step);
     Worst worst = result.worst();
     Pose grip = worst.state().pose();
-    MarginStep worstStep = MarginStep.of(result.margin());
-    PartModel model = PartModel.at(result.scene(), grip, worst.first().patch(), worstStep.rgb());
+    Actors actors = new Actors(result.scene());
     List<Waypoint> waypoints = Waypoint.of(result.scene(), result.motion(), trace);
-    List<Vec3> fit = new ArrayList<>(model.reach());
+    List<Vec3> fit = new ArrayList<>(actors.reach(grip));
     waypoints.forEach(w -> fit.add(w.place()));
     for (int i = 0; i < trace.size(); i++) {
       if (i % 8 == 0) {
@@ -105,20 +102,33 @@ public record PictureScene(
                 new Vec3(0, 0, floor.step()))
             : List.of();
     fit.addAll(waypoints.stream().map(w -> onFloor(w.place(), floor)).toList());
-    return new PictureScene(
+    return new Stage(
         ground(floor, links, waypoints, axes),
-        model.patches(),
-        model.part().stream().toList(),
-        model.edges().stream().toList(),
         links,
         TubeMesh.of(PathRuns.runs(links, radius)),
         waypoints,
         marks(floor),
         axes,
         grip.position(),
-        worstStep,
+        worst.time(),
+        MarginStep.of(result.margin()),
         Headline.of(result),
-        fit);
+        fit,
+        actors,
+        new Playback(result.scene(), result.requiredSafety()));
+  }
+
+  /**
+   * Everything at one instant.
+   *
+   * @param now of this stage's playback
+   */
+  public List<Item> at(Playback.Instant now) {
+    List<Item> items = new ArrayList<>();
+    ground.forEach(lines -> items.add(new Item.Lines(lines, Pose.IDENTITY, Layer.GROUND)));
+    items.addAll(actors.at(now));
+    items.add(new Item.Body(path, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false));
+    return items;
   }
 
   private static double extent(List<Vec3> points) {

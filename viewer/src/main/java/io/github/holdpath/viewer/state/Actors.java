@@ -7,6 +7,8 @@ import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.Scene;
+import io.github.holdpath.sim.study.Playback;
+import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.mesh.LineData;
 import io.github.holdpath.viewer.mesh.MeshData;
@@ -16,15 +18,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The part and the grip's contacts at one instant.
- *
- * @param part body of the part; empty where the scene tells no shape
- * @param edges of the part
- * @param patches a body for each contact
- * @param reach points that the part and the contacts reach to, world axes, m
+ * What moves along the path: the part and the grip's contacts, each contact in the colour of its
+ * own margin.
  */
-record PartModel(
-    Optional<MeshData> part, Optional<LineData> edges, List<MeshData> patches, List<Vec3> reach) {
+public final class Actors {
   private static final Quaternion[] ALONG = {
     Quaternion.ofAxisAngle(new Vec3(0, 1, 0), Math.PI / 2),
     Quaternion.ofAxisAngle(new Vec3(1, 0, 0), -Math.PI / 2),
@@ -37,41 +34,55 @@ record PartModel(
   /** Width of a line of contact as drawn, per its length. */
   private static final double LINE_WIDTH = 0.08;
 
-  /**
-   * At a pose of the grip frame.
-   *
-   * @param scene of which
-   * @param grip {@code X_WT}
-   * @param marked index of the contact that is shown in another colour, -1 for none
-   * @param markRgb that colour
-   */
-  static PartModel at(Scene scene, Pose grip, int marked, int markRgb) {
-    List<Vec3> reach = new ArrayList<>();
+  private static final double PART_OPACITY = 0.55;
+
+  private final Optional<MeshData> part;
+  private final Optional<LineData> edges;
+  private final List<MeshData> patches;
+  private final List<Vec3> reach;
+
+  /** Of a scene; all meshes in the grip frame. */
+  Actors(Scene scene) {
+    List<Vec3> corners = new ArrayList<>();
     Optional<MeshData> body = Optional.empty();
-    Optional<LineData> edges = Optional.empty();
+    Optional<LineData> lines = Optional.empty();
     if (scene.part().shape().isPresent()) {
       PartShape shape = scene.part().shape().get();
-      Pose pose = grip.times(new Pose(scene.part().shapeCentre(), Quaternion.IDENTITY));
+      Pose pose = new Pose(scene.part().shapeCentre(), Quaternion.IDENTITY);
       body = Optional.of(body(shape, pose));
-      List<Vec3> lines = edges(shape, pose);
-      edges = lines.isEmpty() ? Optional.empty() : Optional.of(LineData.of(lines, Tones.EDGE));
-      for (int i = 0; i < 8; i++) {
-        Vec3 e = shape.extent().times(0.5);
-        reach.add(
-            pose.apply(
-                new Vec3(
-                    (i & 1) == 0 ? e.x() : -e.x(),
-                    (i & 2) == 0 ? e.y() : -e.y(),
-                    (i & 4) == 0 ? e.z() : -e.z())));
+      List<Vec3> ends = edges(shape, pose);
+      lines = ends.isEmpty() ? Optional.empty() : Optional.of(LineData.of(ends, Tones.EDGE));
+      Vec3 half = shape.extent().times(0.5);
+      for (Vec3 end : Solids.boxEdges(pose, half.times(2))) {
+        corners.add(end);
       }
     }
-    List<MeshData> patches = new ArrayList<>();
     List<ContactPatch> all = scene.grip().patches();
-    for (int i = 0; i < all.size(); i++) {
-      patches.add(patch(grip, all.get(i), i == marked ? markRgb : Tones.TOOL));
-      reach.add(grip.times(all.get(i).pose()).position());
+    all.forEach(p -> corners.add(p.pose().position()));
+    this.part = body;
+    this.edges = lines;
+    this.patches = all.stream().map(Actors::patch).toList();
+    this.reach = List.copyOf(corners);
+  }
+
+  /** Points that part and contacts reach to, world axes, m. */
+  List<Vec3> reach(Pose grip) {
+    return reach.stream().map(grip::apply).toList();
+  }
+
+  /** All of it at one instant. */
+  List<Item> at(Playback.Instant now) {
+    Pose grip = now.state().pose();
+    List<Item> items = new ArrayList<>();
+    for (int i = 0; i < patches.size(); i++) {
+      int rgb = now.held() ? MarginStep.of(now.margins().get(i)).rgb() : Tones.TOOL;
+      items.add(new Item.Body(patches.get(i), grip, Layer.MACHINE, rgb, 1, true));
     }
-    return new PartModel(body, edges, patches, reach);
+    part.ifPresent(
+        mesh ->
+            items.add(new Item.Body(mesh, grip, Layer.PART, Item.Body.WHITE, PART_OPACITY, true)));
+    edges.ifPresent(lines -> items.add(new Item.Lines(lines, grip, Layer.PART)));
+    return items;
   }
 
   private static MeshData body(PartShape shape, Pose pose) {
@@ -101,14 +112,14 @@ record PartModel(
   }
 
   /** A body that stands on the part's surface, outside it. */
-  private static MeshData patch(Pose grip, ContactPatch patch, int rgb) {
+  private static MeshData patch(ContactPatch patch) {
     PatchShape shape = patch.shape();
-    Pose pose = grip.times(patch.pose());
+    Pose pose = patch.pose();
     if (shape instanceof PatchShape.Ring r) {
-      return round(pose, r.radius(), rgb);
+      return round(pose, r.radius());
     }
     if (shape instanceof PatchShape.Disc d) {
-      return round(pose, d.radius(), rgb);
+      return round(pose, d.radius());
     }
     double a = 0;
     double b = 0;
@@ -120,11 +131,13 @@ record PartModel(
       b = LINE_WIDTH * line.length();
     }
     double thick = BODY * Math.min(a, b);
-    return Solids.box(pose.times(Pose.at(0, 0, -thick / 2)), new Vec3(a, b, thick), rgb);
+    return Solids.box(
+        pose.times(Pose.at(0, 0, -thick / 2)), new Vec3(a, b, thick), Item.Body.WHITE);
   }
 
-  private static MeshData round(Pose pose, double radius, int rgb) {
+  private static MeshData round(Pose pose, double radius) {
     double thick = 2 * BODY * radius;
-    return Solids.cylinder(pose.times(Pose.at(0, 0, -thick / 2)), radius, 0, thick, rgb);
+    return Solids.cylinder(
+        pose.times(Pose.at(0, 0, -thick / 2)), radius, 0, thick, Item.Body.WHITE);
   }
 }
