@@ -44,13 +44,13 @@ public final class Studio implements AutoCloseable {
   /** Kept, or the level set on it would be forgotten. */
   private static final Logger ENGINE_LOG = Logger.getLogger("com.jme3");
 
-  private final Surfaceless context;
+  private final Offscreen context;
   private final GLRenderer renderer;
   private final RenderManager manager;
   private final Props props;
   private @Nullable Canvas canvas;
 
-  private Studio(Surfaceless context) {
+  private Studio(Offscreen context) {
     this.context = context;
     this.renderer = new GLRenderer(new LwjglGL(), new LwjglGLExt(), new LwjglGLFboGL3());
     renderer.initialize();
@@ -70,12 +70,24 @@ public final class Studio implements AutoCloseable {
    * @throws NoGraphicsException if nothing on this machine can draw, with what to install
    */
   public static Studio open() throws NoGraphicsException {
+    return on(Offscreen::open);
+  }
+
+  /** Opens the core on a context of a kind. */
+  static Studio on(Opening opening) throws NoGraphicsException {
     ENGINE_LOG.setLevel(Level.SEVERE);
     // The engine's usual ways to memory are another native library and the insides of the JDK.
     System.setProperty(
         BufferAllocatorFactory.PROPERTY_BUFFER_ALLOCATOR_IMPLEMENTATION,
         PrimitiveAllocator.class.getName());
-    return new Studio(Surfaceless.open());
+    return new Studio(opening.open());
+  }
+
+  /** How a context is opened. */
+  @FunctionalInterface
+  interface Opening {
+    /** Opens it for this thread. */
+    Offscreen open() throws NoGraphicsException;
   }
 
   /**

@@ -19,7 +19,7 @@ import org.lwjgl.system.MemoryStack;
  * An OpenGL context without window, display or surface, by EGL. It belongs to the thread that
  * opened it.
  */
-final class Surfaceless implements AutoCloseable {
+final class Surfaceless implements Offscreen {
   /** EGL_PLATFORM_SURFACELESS_MESA, of the extension EGL_MESA_platform_surfaceless. */
   private static final int PLATFORM = 0x31DD;
 
@@ -91,6 +91,9 @@ final class Surfaceless implements AutoCloseable {
       check(
           EGL10.eglMakeCurrent(display, EGL10.EGL_NO_SURFACE, EGL10.EGL_NO_SURFACE, context),
           "the driver needs a surface");
+      if (GL.getFunctionProvider() == null) {
+        GL.create();
+      }
       GL.createCapabilities(true);
       return new Surfaceless(display, context);
     }
