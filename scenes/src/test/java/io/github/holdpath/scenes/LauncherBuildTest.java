@@ -113,6 +113,10 @@ class LauncherBuildTest {
     assertTrue(start("check").out().contains("[-XX:TieredStopAtLevel=1]"));
     assertTrue(start("explain").out().contains("[-XX:TieredStopAtLevel=1]"));
     assertFalse(start("sweep").out().contains("[-XX:TieredStopAtLevel=1]"));
+    String first = "[-XX:TieredStopAtLevel=1]";
+    assertTrue(start("view", "a.json", "--picture", "a.png").out().contains(first));
+    assertFalse(start("view", "a.json").out().contains(first));
+    assertFalse(start("view", "a.json", "--glb=a", "--animation=b").out().contains(first));
   }
 
   @Test
