@@ -39,6 +39,12 @@ class LauncherBuildTest {
       echo "output of Maven"
       sleep "${MAVEN_SLEEPS:-0}"
       [ -z "${MAVEN_FAILS:-}" ] || { seq 1 40; exit 1; }
+      case " $* " in
+        *" -pl viewer "*)
+          mkdir -p viewer/target/app
+          : >viewer/target/holdpath-viewer-$VERSION.jar
+          : >viewer/target/app/holdpath-dynamics-$VERSION.jar ;;
+      esac
       mkdir -p sim/target/app
       : >sim/target/holdpath-sim-$VERSION.jar
       : >sim/target/app/holdpath-dynamics-$VERSION.jar
@@ -50,6 +56,7 @@ class LauncherBuildTest {
       case $1 in
         -XX:ArchiveClassesAtExit=*)
           echo "output of the training run"
+          echo "trained by $*" >>"$CALLS.trained"
           echo x >"${1#*=}" ;;
         *) printf '[%s]\\n' "$@" ;;
       esac
@@ -66,7 +73,7 @@ class LauncherBuildTest {
         "sim/holdpath is a Unix shell script; Windows has sim/holdpath.cmd");
     root = folder.toRealPath().resolve("check out");
     calls = root.resolve("calls");
-    for (String module : List.of("dynamics", "sim")) {
+    for (String module : List.of("dynamics", "sim", "viewer")) {
       Files.createDirectories(root.resolve(module).resolve("src/main/java"));
       Files.createFile(root.resolve(module).resolve("pom.xml"));
       Files.createFile(root.resolve(module).resolve("src/main/java/A.java"));
@@ -106,6 +113,10 @@ class LauncherBuildTest {
     assertTrue(start("check").out().contains("[-XX:TieredStopAtLevel=1]"));
     assertTrue(start("explain").out().contains("[-XX:TieredStopAtLevel=1]"));
     assertFalse(start("sweep").out().contains("[-XX:TieredStopAtLevel=1]"));
+    String first = "[-XX:TieredStopAtLevel=1]";
+    assertTrue(start("view", "a.json", "--picture", "a.png").out().contains(first));
+    assertFalse(start("view", "a.json").out().contains(first));
+    assertFalse(start("view", "a.json", "--glb=a", "--animation=b").out().contains(first));
   }
 
   @Test
@@ -118,6 +129,27 @@ class LauncherBuildTest {
     Files.writeString(root.resolve("jdk/release"), "JAVA_VERSION=\"21.0.2\"\n");
     start("check");
     assertEquals("x\n", Files.readString(archive));
+  }
+
+  @Test
+  void viewHasABuildAClassPathAndAnArchiveOfItsOwn() throws Exception {
+    String out = start("--debug", "view", "a.json").out();
+    assertTrue(out.contains("viewer/target/holdpath-viewer-" + version() + ".jar:"), out);
+    Path archive = root.resolve("viewer/target/holdpath.jsa");
+    assertTrue(out.contains("[-XX:SharedArchiveFile=" + archive + "]"), out);
+    assertTrue(out.endsWith("[--debug]\n[view]\n[a.json]\n"), out);
+    assertTrue(Files.readString(calls).contains("-pl viewer -am package"));
+    assertFalse(start("check", "view").out().contains("holdpath-viewer"));
+  }
+
+  @Test
+  void trainsTheViewerWithAPictureAndTheRestWithACheck() throws Exception {
+    start("view", "a.json");
+    start("check", "a.json");
+    List<String> runs = Files.readAllLines(root.resolve("calls.trained"));
+    assertEquals(2, runs.size());
+    assertTrue(runs.get(0).contains(" view scenes/cartons.json --picture "), runs.get(0));
+    assertTrue(runs.get(1).contains(" check scenes/cartons.json --json -"), runs.get(1));
   }
 
   @Test

@@ -41,6 +41,8 @@ class ArchitectureTest {
           .definedBy(BASE + ".convert")
           .layer("overlay")
           .definedBy(BASE + ".overlay")
+          .layer("export")
+          .definedBy(BASE + ".export")
           .layer("shot")
           .definedBy(BASE + ".shot")
           .layer("app")
@@ -55,6 +57,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("mesh", "state")
           .whereLayer("overlay")
           .mayOnlyAccessLayers("colour", "state")
+          .whereLayer("export")
+          .mayOnlyAccessLayers("colour", "mesh", "state")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer()
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
@@ -80,6 +84,20 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("com.jme3..", "org.lwjgl..")
           .because("what is shown and how it is worded is tested without a graphics library");
+
+  @ArchTest
+  static final ArchRule filesOfSpaceKnowNoImages =
+      noClasses()
+          .that()
+          .resideInAPackage(BASE + ".export")
+          .and()
+          .haveSimpleNameNotStartingWith("Apng")
+          .and()
+          .haveSimpleNameNotStartingWith("Png")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio..")
+          .because("a 3D file is written where no desktop and no font is installed");
 
   @ArchTest
   static final ArchRule computesNoMechanics =

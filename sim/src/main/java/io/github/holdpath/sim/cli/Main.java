@@ -75,7 +75,8 @@ public final class Main {
     return line.execute(args);
   }
 
-  static String version() {
+  /** Version of the program as built. */
+  public static String version() {
     String version = Main.class.getPackage().getImplementationVersion();
     return version == null ? "unpackaged" : version;
   }

@@ -47,6 +47,17 @@ public final class SceneOptions {
    * @throws SceneException with all faults of the scene
    */
   public LoadedScene load() throws CallException, SceneException {
+    return load(file);
+  }
+
+  /**
+   * Reads another scene with what is set.
+   *
+   * @param name of its file
+   * @throws CallException if an option is wrong
+   * @throws SceneException with all faults of the scene
+   */
+  public LoadedScene load(String name) throws CallException, SceneException {
     Map<String, String> values = new LinkedHashMap<>();
     for (String s : set) {
       int equals = s.indexOf('=');
@@ -60,9 +71,9 @@ public final class SceneOptions {
       }
     }
     try {
-      return SceneReader.read(Path.of(file), values);
+      return SceneReader.read(Path.of(name), values);
     } catch (InvalidPathException e) {
-      throw new CallException("\"" + file + "\" is not a file name: " + e.getReason());
+      throw new CallException("\"" + name + "\" is not a file name: " + e.getReason());
     }
   }
 

@@ -3,7 +3,7 @@ package io.github.holdpath.sim.cli;
 import io.github.holdpath.sim.scene.Units;
 
 /** Times on the command line. */
-final class Seconds {
+public final class Seconds {
   private Seconds() {}
 
   /**
@@ -13,7 +13,7 @@ final class Seconds {
    * @param text as {@code 5ms}
    * @param example for the message
    */
-  static double of(String option, String text, String example) throws CallException {
+  public static double of(String option, String text, String example) throws CallException {
     return Units.seconds(text)
         .orElseThrow(
             () ->

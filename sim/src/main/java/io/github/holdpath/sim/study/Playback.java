@@ -69,6 +69,11 @@ public final class Playback {
     return motion.duration();
   }
 
+  /** Where one piece of the motion ends and the next begins, s, ascending; its start too. */
+  public List<Double> pieceStarts() {
+    return motion.pieces().stream().map(MotionPiece::from).toList();
+  }
+
   /**
    * The motion at a time. Where two pieces meet, the later one, or the earlier one if its factor is
    * less or the part is held in it alone.

@@ -1,55 +1,48 @@
 package io.github.holdpath.viewer.app;
 
 import io.github.holdpath.sim.cli.CallException;
-import io.github.holdpath.sim.cli.Outputs;
 import io.github.holdpath.sim.cli.SceneOptions;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.study.HoldStudy;
-import io.github.holdpath.sim.study.StudyResult;
-import io.github.holdpath.viewer.shot.NoGraphicsException;
-import io.github.holdpath.viewer.shot.Picture;
-import io.github.holdpath.viewer.shot.Studio;
-import io.github.holdpath.viewer.state.Stage;
-import java.awt.image.BufferedImage;
+import io.github.holdpath.viewer.shot.Take;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** {@code view}: a picture of a scene, its path coloured by margin. */
+/** {@code view}: pictures of a scene, its path coloured by margin, and other files to take away. */
 @Command(
     name = "view",
-    description = "Where along the path is it tight? Makes a picture, the path coloured by margin.",
+    description = {
+      "Where along the path is it tight? Makes a picture, an animated picture or a 3D file, the path"
+          + " coloured by margin. Two scenes come side by side in one scale and with one clock."
+    },
     footer = {
       "",
       "Example: holdpath view scenes/cartons.json --picture cartons.png --size 1280x800",
+      "         holdpath view slow.json fast.json --animation both.png --slow 0.25",
       "",
-      "Exit status: 0 the picture is made, 2 the call or a file is wrong or nothing can draw.",
+      "Exit status: 0 all files are made, 2 the call or a file is wrong or nothing can draw.",
       "The verdict is in the picture; to branch on it in a script use check."
     })
 final class ViewCommand implements Callable<Integer> {
-  private static final int LEAST = 320;
-  private static final int MOST = 4096;
-
   private final PrintWriter out;
 
   @Mixin private SceneOptions options = new SceneOptions();
 
-  @Option(
-      names = "--picture",
-      required = true,
-      paramLabel = "FILE",
-      description = "Where to write the picture (PNG); it replaces a file of that name.")
-  private String picture = "";
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "OTHER",
+      description = "A second scene to show beside the first; --set and --require go for both.")
+  private @Nullable String other;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      description = "Width and height in pixels, 1280x800 unless given.")
-  private String size = "1280x800";
+  @Mixin private TakeAway files = new TakeAway();
 
   ViewCommand(PrintWriter out) {
     this.out = out;
@@ -57,48 +50,25 @@ final class ViewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    int[] pixels = pixels(size);
-    Outputs target = new Outputs();
-    target.add(picture, new byte[0]);
-    target.keep(Path.of(options.file()));
-    LoadedScene loaded = options.load();
-    StudyResult result = HoldStudy.run(loaded.scene(), options.requiredSafety(loaded));
-    Outputs outputs = new Outputs();
-    outputs.add(picture, Picture.png(drawn(result, pixels[0], pixels[1])));
-    outputs.write();
-    out.println("Wrote " + picture + ", " + pixels[0] + " x " + pixels[1] + " pixels.");
+    if (!files.any()) {
+      throw new CallException(
+          "view needs one of --picture FILE, --animation FILE and --glb FILE; name what to write");
+    }
+    List<String> scenes = other == null ? List.of(options.file()) : List.of(options.file(), other);
+    files.check(scenes);
+    List<Take> takes = new ArrayList<>();
+    for (String scene : scenes) {
+      LoadedScene loaded = options.load(scene);
+      takes.add(
+          Take.of(
+              HoldStudy.run(loaded.scene(), options.requiredSafety(loaded)), name(scene, takes)));
+    }
+    files.write(takes, out);
     return 0;
   }
 
-  private static BufferedImage drawn(StudyResult result, int width, int height)
-      throws CallException {
-    // No window is opened, so none of the desktop's parts may be asked for.
-    System.setProperty("java.awt.headless", "true");
-    Stage scene = Stage.of(result);
-    try (Studio studio = Studio.open()) {
-      return Picture.of(studio, scene, width, height);
-    } catch (NoGraphicsException e) {
-      throw new CallException(String.valueOf(e.getMessage()));
-    }
-  }
-
-  /** Width and height. */
-  static int[] pixels(String size) throws CallException {
-    String[] sides = size.toLowerCase(Locale.ROOT).split("x", -1);
-    if (sides.length == 2 && sides[0].matches("[0-9]{3,4}") && sides[1].matches("[0-9]{3,4}")) {
-      int width = Integer.parseInt(sides[0]);
-      int height = Integer.parseInt(sides[1]);
-      if (Math.min(width, height) >= LEAST && Math.max(width, height) <= MOST) {
-        return new int[] {width, height};
-      }
-    }
-    throw new CallException(
-        "--size "
-            + size
-            + ": give width and height in pixels, each from "
-            + LEAST
-            + " to "
-            + MOST
-            + ", as 1280x800");
+  /** Tells two files of one name apart too. */
+  private static String name(String scene, List<Take> before) {
+    return (before.isEmpty() ? "A, " : "B, ") + Path.of(scene).getFileName();
   }
 }

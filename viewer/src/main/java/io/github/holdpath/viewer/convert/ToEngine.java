@@ -101,19 +101,27 @@ public final class ToEngine {
   }
 
   /**
-   * A camera.
+   * A camera for a part of an image.
    *
-   * @param view what it sees
-   * @param near depth from which it sees, m
-   * @param far depth up to which it sees, m
+   * @param view what the whole image sees
+   * @param part of it; the whole or a tile
    */
-  public static Camera camera(View view, double near, double far) {
-    Camera camera = new Camera(view.width(), view.height());
+  public static Camera camera(View view, View.Area part) {
+    Camera camera =
+        new Camera(
+            (int) Math.round(part.right() - part.left()),
+            (int) Math.round(part.bottom() - part.top()));
     camera.setParallelProjection(false);
-    double top = near * Math.tan(view.halfAngle());
-    double side = top * view.width() / view.height();
+    double perPixel = 2 * view.near() * Math.tan(view.halfAngle()) / view.height();
+    double x = view.width() / 2.0;
+    double y = view.height() / 2.0;
     camera.setFrustum(
-        (float) near, (float) far, (float) -side, (float) side, (float) top, (float) -top);
+        (float) view.near(),
+        (float) view.far(),
+        (float) (perPixel * (part.left() - x)),
+        (float) (perPixel * (part.right() - x)),
+        (float) (perPixel * (y - part.top())),
+        (float) (perPixel * (y - part.bottom())));
     camera.setLocation(vector(view.eye()));
     camera.lookAtDirection(vector(view.forward()), Vector3f.UNIT_Y);
     camera.update();

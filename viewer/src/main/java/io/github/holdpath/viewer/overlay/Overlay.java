@@ -34,15 +34,42 @@ public final class Overlay {
   private final Graphics2D g;
   private final Stage scene;
   private final View view;
+  private final Words words;
   private final double em;
   private final Placer placer;
 
-  private Overlay(Graphics2D g, Stage scene, View view) {
+  private Overlay(Graphics2D g, Stage scene, View view, Words words) {
     this.g = g;
     this.scene = scene;
     this.view = view;
-    this.em = em(view.width(), view.height());
+    this.words = words;
+    this.em = words.em();
     this.placer = new Placer(view.width(), view.height());
+  }
+
+  /**
+   * What is said over an image besides the words of the scene.
+   *
+   * @param em size of plain text, pixels
+   * @param name before the title, to tell two scenes apart; empty for none
+   * @param now line about the instant that is shown; empty for none
+   * @param swatch colour of a mark before that line
+   */
+  public record Words(double em, String name, String now, int swatch) {
+    /** For one scene in an image. */
+    public static Words alone(int width, int height) {
+      return new Words(Overlay.em(width, height), "", "", Tones.INK);
+    }
+
+    /** The same with a line about the instant that is shown. */
+    public Words at(String line, int rgb) {
+      return new Words(em, name, line, rgb);
+    }
+
+    /** The same with a name before the title. */
+    public Words named(String text) {
+      return new Words(em, text, now, swatch);
+    }
   }
 
   private static double em(int width, int height) {
@@ -62,13 +89,18 @@ public final class Overlay {
 
   /** Draws the words of a scene over its image. */
   public static void draw(BufferedImage image, Stage scene, View view) {
+    draw(image, scene, view, Words.alone(view.width(), view.height()));
+  }
+
+  /** Draws the words of a scene, and others besides, over its image. */
+  public static void draw(BufferedImage image, Stage scene, View view, Words words) {
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-      new Overlay(g, scene, view).draw();
+      new Overlay(g, scene, view, words).draw();
     } finally {
       g.dispose();
     }
@@ -76,7 +108,8 @@ public final class Overlay {
 
   private void draw() {
     double below = headline();
-    caution();
+    double above = caution();
+    now(above);
     legend(Math.max(10.5 * em, below + 0.9 * em));
     for (PathRuns.Link link : scene.links()) {
       View.Spot s = view.project(link.from());
@@ -92,7 +125,8 @@ public final class Overlay {
   private double headline() {
     Headline h = scene.headline();
     double y = 2.2 * em;
-    y = line(h.title() + " — " + h.subject(), em, y, Font.PLAIN, 1.05, Tones.FAINT_INK);
+    String name = words.name().isEmpty() ? "" : words.name() + ": ";
+    y = line(name + h.title() + " — " + h.subject(), em, y, Font.PLAIN, 1.05, Tones.FAINT_INK);
     y = line(h.verdict(), em, y + 0.35 * em, Font.BOLD, 1.45, verdictRgb(h));
     if (h.tightest().isPresent()) {
       y = line(h.tightest().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
@@ -108,9 +142,11 @@ public final class Overlay {
     return (h.holds() ? MarginStep.WELL_ABOVE : MarginStep.BELOW).rgb();
   }
 
-  private void caution() {
+  /** Tells where it begins, pixels from the upper edge. */
+  private double caution() {
     List<String> lines = wrap("Caution: " + scene.headline().caution(), 0.85);
     double y = view.height() - 1.25 * em * (lines.size() - 1) * 0.9 - 0.8 * em;
+    double above = y - em;
     placer.take(new Rectangle2D.Double(0, y - em, view.width(), view.height()));
     for (String text : lines) {
       font(Font.PLAIN, 0.85);
@@ -118,6 +154,22 @@ public final class Overlay {
       g.drawString(text, (float) em, (float) y);
       y += 1.25 * em * 0.9;
     }
+    return above;
+  }
+
+  /** The line of the instant, with a swatch of the margin's colour, above the caution. */
+  private void now(double below) {
+    if (words.now().isEmpty()) {
+      return;
+    }
+    double y = below - 0.4 * em;
+    FontMetrics metrics = font(Font.BOLD, 1.2);
+    double width = metrics.stringWidth(words.now()) + 3.2 * em;
+    placer.take(new Rectangle2D.Double(0, y - 1.6 * em, width, 2 * em));
+    g.setColor(new Color(words.swatch()));
+    g.fill(new Rectangle2D.Double(em, y - 0.9 * em, em, em));
+    g.setColor(new Color(Tones.INK));
+    g.drawString(words.now(), (float) (2.5 * em), (float) y);
   }
 
   private double line(String text, double x, double y, int style, double size, int rgb) {

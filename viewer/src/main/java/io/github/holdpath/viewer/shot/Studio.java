@@ -8,6 +8,7 @@ import com.jme3.renderer.lwjgl.LwjglGL;
 import com.jme3.renderer.lwjgl.LwjglGLExt;
 import com.jme3.renderer.lwjgl.LwjglGLFboGL3;
 import com.jme3.renderer.opengl.GLRenderer;
+import com.jme3.scene.Geometry;
 import com.jme3.shader.plugins.GLSLLoader;
 import com.jme3.texture.FrameBuffer;
 import com.jme3.texture.Image;
@@ -28,6 +29,8 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
+import org.lwjgl.opengl.GL11;
+import org.lwjgl.opengl.GL30;
 
 /**
  * The rendering core: draws items into an image without a window. The path is unlit and colours are
@@ -40,6 +43,9 @@ public final class Studio implements AutoCloseable {
 
   /** One sample a pixel, for pictures that move. */
   public static final int QUICK = 1;
+
+  /** Side of a tile of a large image, pixels: what one takes of memory stays in bounds. */
+  private static final int TILE = 2048;
 
   /** Kept, or the level set on it would be forgotten. */
   private static final Logger ENGINE_LOG = Logger.getLogger("com.jme3");
@@ -113,12 +119,46 @@ public final class Studio implements AutoCloseable {
    * @param into an image of that size with a whole number {@code 0xRRGGBB} a pixel; overwritten
    */
   public void draw(List<Item> items, View view, int samples, BufferedImage into) {
-    Canvas on = canvas(view.width(), view.height(), samples);
+    tile(items, view, new Tile(0, 0, view.width(), view.height()), samples, 1, into);
+  }
+
+  /**
+   * Draws items without any words into a new image that may be larger than what the driver can draw
+   * at once: it is put together from tiles. Borders are smooth.
+   *
+   * @param items what to draw
+   * @param view from where, and the size of the image
+   * @param lineWidth of lines, whole pixels, at least 1
+   */
+  public BufferedImage drawLarge(List<Item> items, View view, int lineWidth) {
+    BufferedImage image =
+        new BufferedImage(view.width(), view.height(), BufferedImage.TYPE_INT_RGB);
+    int side = Math.min(TILE, GL11.glGetInteger(GL30.GL_MAX_RENDERBUFFER_SIZE));
+    for (int y = 0; y < view.height(); y += side) {
+      for (int x = 0; x < view.width(); x += side) {
+        int width = Math.min(side, view.width() - x);
+        int height = Math.min(side, view.height() - y);
+        tile(items, view, new Tile(x, y, width, height), SMOOTH, lineWidth, image);
+      }
+    }
+    return image;
+  }
+
+  /** A part of an image, pixels from its left and upper edge. */
+  private record Tile(int left, int top, int width, int height) {
+    View.Area moved(double dx, double dy) {
+      return new View.Area(left + dx, top + dy, left + width + dx, top + height + dy);
+    }
+  }
+
+  private void tile(
+      List<Item> items, View view, Tile tile, int samples, int lineWidth, BufferedImage into) {
+    Canvas on = canvas(tile.width(), tile.height(), samples);
     // Made by the copy itself, the plain one would be bound behind the renderer's back.
     renderer.setFrameBuffer(on.plain);
     renderer.setFrameBuffer(on.drawn);
     // Before the background, which would be clipped to the last picture's size.
-    manager.setCamera(ToEngine.camera(view, view.near(), view.far()), false);
+    manager.setCamera(ToEngine.camera(view, tile.moved(0, 0)), false);
     renderer.setBackgroundColor(ToEngine.colour(Tones.PAPER, 1));
     renderer.clearBuffers(true, true, true);
     for (Layer layer : Layer.values()) {
@@ -128,7 +168,7 @@ public final class Studio implements AutoCloseable {
       }
       for (Item item : items) {
         if (item.layer() == layer) {
-          props.of(item).ifPresent(manager::renderGeometry);
+          props.of(item).ifPresent(g -> render(g, view, tile, widthOf(item, lineWidth)));
         }
       }
     }
@@ -138,18 +178,38 @@ public final class Studio implements AutoCloseable {
     }
     on.bytes.clear();
     renderer.readFrameBufferWithFormat(on.plain, on.bytes, Image.Format.BGRA8);
-    copy(on.bytes.asIntBuffer(), into);
+    copy(on.bytes.asIntBuffer(), tile, into);
     renderer.setFrameBuffer(null);
     renderer.postFrame();
   }
 
+  private static int widthOf(Item item, int lineWidth) {
+    return item instanceof Item.Lines ? lineWidth : 1;
+  }
+
+  /** Lines wider than a pixel are drawn several times side by side: a driver may know no width. */
+  private void render(Geometry geometry, View view, Tile tile, int width) {
+    if (width == 1) {
+      manager.renderGeometry(geometry);
+      return;
+    }
+    for (int i = 0; i < width; i++) {
+      for (int j = 0; j < width; j++) {
+        double dx = i - (width - 1) / 2.0;
+        double dy = j - (width - 1) / 2.0;
+        manager.setCamera(ToEngine.camera(view, tile.moved(dx, dy)), false);
+        manager.renderGeometry(geometry);
+      }
+    }
+    manager.setCamera(ToEngine.camera(view, tile.moved(0, 0)), false);
+  }
+
   /** The engine's rows begin at the bottom. */
-  private static void copy(IntBuffer from, BufferedImage into) {
+  private static void copy(IntBuffer from, Tile tile, BufferedImage into) {
     int[] pixels = ((DataBufferInt) into.getRaster().getDataBuffer()).getData();
-    int width = into.getWidth();
-    int height = into.getHeight();
-    for (int y = 0; y < height; y++) {
-      from.get(width * (height - 1 - y), pixels, width * y, width);
+    for (int y = 0; y < tile.height(); y++) {
+      int at = into.getWidth() * (tile.top() + y) + tile.left();
+      from.get(tile.width() * (tile.height() - 1 - y), pixels, at, tile.width());
     }
   }
 

@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ServiceLoader;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,17 @@ class ViewCommandTest {
 
   private CommandLine line() {
     PrintWriter writer = new PrintWriter(out, true);
-    return new CommandLine(new ViewCommand(writer)).setOut(writer).setErr(writer);
+    return new CommandLine(new ViewCommand(writer))
+        .setOut(writer)
+        .setErr(writer)
+        .setExecutionExceptionHandler(
+            (e, c, r) -> {
+              if (!(e instanceof CallException)) {
+                throw e;
+              }
+              writer.println(e.getMessage());
+              return 2;
+            });
   }
 
   @Test
@@ -34,33 +45,86 @@ class ViewCommandTest {
             .anyMatch(p -> p.type() == ViewerCommands.class));
   }
 
+  private void refused(String words, String... arguments) {
+    assertEquals(2, line().execute(arguments), out.toString());
+    assertTrue(out.toString().contains(words), out.toString());
+  }
+
+  private static String file(String scene) {
+    return Demo.file(scene).toString();
+  }
+
   @Test
-  void saysThatAPictureIsWhatItMakes() {
-    assertEquals(2, line().execute(Demo.file("cartons").toString()));
-    assertTrue(
-        out.toString().contains("Missing required option: '--picture=FILE'"), out.toString());
-    assertTrue(out.toString().contains("Makes a picture"), out.toString());
+  void saysWhatItCanMake() {
+    refused("needs one of --picture FILE, --animation FILE and --glb FILE", file("cartons"));
   }
 
   @Test
   void readsASize() throws CallException {
-    assertArrayEquals(new int[] {1280, 800}, ViewCommand.pixels("1280x800"));
-    assertArrayEquals(new int[] {320, 4096}, ViewCommand.pixels("320X4096"));
+    assertEquals(new ImageSize(1280, 800), ImageSize.of("1280x800"));
+    assertEquals(new ImageSize(320, 8192), ImageSize.of("320X8192"));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "1280", "1280x", "319x800", "1280x4097", "1280x800x3", "-1280x800"})
+  @ValueSource(strings = {"", "1280", "1280x", "319x800", "1280x8193", "1280x800x3", "-1280x800"})
   void refusesWhatIsNoSize(String size) {
-    CallException e = assertThrows(CallException.class, () -> ViewCommand.pixels(size));
+    CallException e = assertThrows(CallException.class, () -> ImageSize.of(size));
     assertTrue(String.valueOf(e.getMessage()).contains("as 1280x800"));
   }
 
-  @Test
-  void keepsTheSceneItself(@TempDir Path folder) throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"--picture", "--animation", "--glb"})
+  void keepsTheSceneItself(String option, @TempDir Path folder) throws Exception {
     Path scene = folder.resolve("a.json");
     Files.writeString(scene, "{}");
-    line().execute(scene.toString(), "--picture", scene.toString());
+    refused("is the scene itself", scene.toString(), option, scene.toString());
     assertEquals("{}", Files.readString(scene));
-    assertTrue(out.toString().contains("is the scene itself"), out.toString());
+    String other = file("cartons");
+    refused("is the scene itself", other, scene.toString(), "--picture", scene.toString());
+  }
+
+  @Test
+  void refusesOptionsOutOfRangeBeforeItReads() {
+    String none = "no-such-scene.json";
+    refused("--slow 0.0: give a number from 0.01 to 1", none, "--animation", "a.png", "--slow=0");
+    refused("--frames-per-second 61.0: give", none, "--animation=a.png", "--frames-per-second=61");
+    refused("--at soon: give a time with its unit", none, "--picture=a.png", "--at=soon");
+    refused("--glb takes one scene", none, none, "--glb=a.glb");
+    refused("is named for two outputs", none, "--glb=a.png", "--picture=a.png");
+  }
+
+  @Test
+  void refusesAnInstantBehindTheEndAndTooManyFrames() {
+    refused("the motion ends at", file("cartons"), "--picture=a.png", "--at=100s");
+    refused(
+        "give a lower --frames-per-second",
+        file("cartons"),
+        "--animation=a.png",
+        "--slow=0.01",
+        "--frames-per-second=60");
+  }
+
+  @Test
+  void writesTheSame3dFileAgainWithoutAGraphicsLibrary(@TempDir Path folder) throws Exception {
+    Path one = folder.resolve("one.glb");
+    Path two = folder.resolve("two.glb");
+    assertEquals(0, line().execute(file("cartons"), "--glb", one.toString()), out.toString());
+    assertEquals(0, line().execute(file("cartons"), "--glb", two.toString()), out.toString());
+    assertTrue(out.toString().contains("Wrote " + one), out.toString());
+    assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
+  }
+
+  @Test
+  void leavesNothingBehindWhereTheTargetIsAFolder(@TempDir Path folder) throws Exception {
+    Path target = Files.createDirectory(folder.resolve("out"));
+    refused("is a folder; name a file to write", file("peaches"), "--glb", target.toString());
+    refused(
+        "does not exist; make it first",
+        file("peaches"),
+        "--glb",
+        folder.resolve("none/a.glb").toString());
+    try (Stream<Path> left = Files.walk(folder)) {
+      assertEquals(2, left.count());
+    }
   }
 }

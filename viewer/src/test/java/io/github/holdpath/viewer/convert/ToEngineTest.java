@@ -50,12 +50,26 @@ class ToEngineTest {
     View view =
         new View(
             new Vec3(5, -4, 3), new Vec3(-5, 4, -2.2).unit(), Math.toRadians(14), 1280, 800, 10);
-    Camera camera = ToEngine.camera(view, 0.1, 100);
+    Camera camera = ToEngine.camera(view, new View.Area(0, 0, 1280, 800));
     for (Vec3 p : List.of(Vec3.ZERO, new Vec3(0.9, 0.5, 0.2), new Vec3(-0.4, 1, 1.1))) {
       View.Spot spot = view.project(p);
       Vector3f seen = camera.getScreenCoordinates(ToEngine.vector(p));
       assertEquals(spot.x(), seen.x, PIXEL);
       assertEquals(800 - spot.y(), seen.y, PIXEL);
     }
+  }
+
+  @Test
+  void theCameraOfATileSeesItsPartOfTheImage() {
+    View view =
+        new View(
+            new Vec3(5, -4, 3), new Vec3(-5, 4, -2.2).unit(), Math.toRadians(14), 1280, 800, 10);
+    Camera camera = ToEngine.camera(view, new View.Area(500, 300, 900, 450));
+    assertEquals(400, camera.getWidth());
+    assertEquals(150, camera.getHeight());
+    View.Spot spot = view.project(Vec3.ZERO);
+    Vector3f seen = camera.getScreenCoordinates(ToEngine.vector(Vec3.ZERO));
+    assertEquals(spot.x() - 500, seen.x, PIXEL);
+    assertEquals(450 - spot.y(), seen.y, PIXEL);
   }
 }

@@ -2,6 +2,7 @@ package io.github.holdpath.viewer.shot;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.abort;
 
@@ -9,6 +10,7 @@ import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
+import io.github.holdpath.viewer.state.Item;
 import io.github.holdpath.viewer.state.PathRuns;
 import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
@@ -17,9 +19,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
@@ -134,5 +138,76 @@ class PictureTest {
     byte[] one = Picture.png(Picture.of(studio(), Stage.of(result), 640, 480));
     byte[] two = Picture.png(Picture.of(studio(), Stage.of(result), 640, 480));
     assertArrayEquals(one, two);
+  }
+
+  private static List<Take> two() {
+    return List.of(
+        Take.of(Demo.judged("cartons"), "A, cartons.json"),
+        Take.of(Demo.judged("peaches"), "B, peaches.json"));
+  }
+
+  @Test
+  void aTiledImageIsTheWholeOne() {
+    Stage scene = Stage.of(Demo.judged("cartons"));
+    View view = Picture.view(scene, 2500, 400);
+    List<Item> items = scene.at(scene.playback().at(scene.worstTime()));
+    BufferedImage whole = studio().draw(items, view, Studio.SMOOTH);
+    BufferedImage tiled = studio().drawLarge(items, view, 1);
+    int differ = 0;
+    for (int y = 0; y < 400; y++) {
+      for (int x = 0; x < 2500; x++) {
+        differ += whole.getRGB(x, y) == tiled.getRGB(x, y) ? 0 : 1;
+      }
+    }
+    // Where a border falls on a sample, rounding in another frustum may decide otherwise.
+    assertTrue(differ < 500, differ + " pixels differ");
+  }
+
+  @Test
+  void linesGrowWithTheImage() {
+    Stage scene = Stage.of(Demo.judged("cartons"));
+    View view = Picture.view(scene, 1000, 800);
+    List<Item> items = scene.at(scene.playback().at(scene.worstTime()));
+    int thin = count(studio().drawLarge(items, view, 1), Tones.PAPER);
+    int thick = count(studio().drawLarge(items, view, 4), Tones.PAPER);
+    assertTrue(thick < thin - 10_000, thin + " pixels of paper, then " + thick);
+  }
+
+  @Test
+  void twoScenesHaveOneScaleAndEachItsVerdict() throws Exception {
+    List<Take> takes = two();
+    BufferedImage image =
+        new Picture(studio(), takes, List.of(), 1600, 800).at(OptionalDouble.empty());
+    assertEquals(1600, image.getWidth());
+    for (int half = 0; half < 2; half++) {
+      BufferedImage side = image.getSubimage(800 * half, 0, 799, 800);
+      boolean holds = takes.get(half).stage().headline().holds();
+      assertTrue(count(side, (holds ? MarginStep.WELL_ABOVE : MarginStep.BELOW).rgb()) > 300);
+      for (MarginStep step : MarginStep.values()) {
+        assertTrue(count(side, step.rgb()) > 60, step + " of the legend of side " + half);
+      }
+    }
+  }
+
+  @Test
+  void anotherInstantShowsThePartElsewhere() throws Exception {
+    List<Take> takes = List.of(Take.of(Demo.judged("cartons"), ""));
+    Picture picture = new Picture(studio(), takes, List.of(0.2, 1.4), 640, 400);
+    byte[] one = Picture.png(picture.at(OptionalDouble.of(0.2)));
+    byte[] two = Picture.png(picture.at(OptionalDouble.of(1.4)));
+    assertArrayEquals(one, Picture.png(picture.at(OptionalDouble.of(0.2))));
+    assertFalse(Arrays.equals(one, two));
+  }
+
+  @Test
+  void anAnimationOfTwoScenesIsOneCycleOfTheLonger() throws Exception {
+    List<Take> takes = two();
+    double cycle = Math.max(takes.get(0).duration(), takes.get(1).duration());
+    Animation animation = new Animation(cycle, 1, 4);
+    byte[] file = animation.apng(studio(), takes, 700, 360);
+    assertArrayEquals(file, animation.apng(studio(), takes, 700, 360));
+    BufferedImage first = ImageIO.read(new ByteArrayInputStream(file));
+    assertEquals(700, first.getWidth());
+    assertTrue(count(first, Tones.PAPER) > 700 * 360 / 3);
   }
 }
