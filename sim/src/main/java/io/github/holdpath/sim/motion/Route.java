@@ -13,11 +13,22 @@ import java.util.Optional;
  * @param law of every move
  * @param steps in order; at most one {@link RouteStep.Take}, and a {@link RouteStep.Release} only
  *     after it
+ * @param override the share of full speed at which all moves are played, above 0 up to 1; a factor
+ *     that each move's own {@link RouteStep.Move#override} already has in it
  */
-public record Route(Pose start, LawKind law, List<RouteStep> steps) implements MotionSource {
-  /** Copies the steps. */
+public record Route(Pose start, LawKind law, List<RouteStep> steps, double override)
+    implements MotionSource {
+  /** Copies the steps; refuses an override out of range. */
   public Route {
     steps = List.copyOf(steps);
+    if (!(override > 0 && override <= 1)) {
+      throw new IllegalArgumentException("override must be above 0 up to 1, but was " + override);
+    }
+  }
+
+  /** A route without an override for all moves. */
+  public Route(Pose start, LawKind law, List<RouteStep> steps) {
+    this(start, law, steps, 1);
   }
 
   /** The first move along the joints of the robot; only a robot makes a motion of it. */
