@@ -44,8 +44,8 @@ record ChainPiece(
     return Optional.of(new LawStretch(kind, limits, phase, moves ? 1 : 0, moves ? 0 : 1));
   }
 
-  /** Rounding of the law must not lead off the piece. */
-  private double way(double time) {
+  /** Place on the chain; rounding of the law must not lead off the piece. */
+  double way(double time) {
     return Math.max(start, Math.min(end, phase.positionAt(time)));
   }
 }

@@ -93,7 +93,7 @@ final class ChainSegment {
 
   /** Angle turned along a piece, rad: exact for even turns, by Simpson's rule elsewhere. */
   private static double turned(PathPiece piece) {
-    if (!piece.blend()) {
+    if (piece.curve().even()) {
       return piece.bounds().maxTurn() * piece.length();
     }
     double[] point = new double[PathPoint.SIZE];

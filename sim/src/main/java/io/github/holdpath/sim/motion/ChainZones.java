@@ -13,11 +13,11 @@ import java.util.List;
 /**
  * What each piece of a chain leaves the law of its move's limits (theory, section 5.14). Where the
  * path bends, part of the acceleration is across it: in a blend all of it, as trapezoid and S-curve
- * cross it at constant speed; on an arc, and in blends under a cam law, a share.
+ * cross it at constant speed; on an arc, along joints, and in blends under a cam law, a share.
  */
 final class ChainZones {
-  /** Maxima in blends are searched for; they are taken this much larger. */
-  private static final double SEARCHED = 1 + 1e-6;
+  /** Maxima in blends and along joints are searched for; they are taken this much larger. */
+  static final double SEARCHED = 1 + 1e-6;
 
   /** Shares that are tried lie so many to 1. */
   private static final int SHARES = 32;
@@ -31,16 +31,25 @@ final class ChainZones {
   private final List<PathPiece> pieces;
   private final List<RouteStep.Move> moves;
   private final LawKind law;
+  private final JointBounds joints;
 
-  private ChainZones(PathChain chain, List<RouteStep.Move> moves, LawKind law) {
-    this.pieces = chain.pieces();
+  private ChainZones(
+      List<PathPiece> pieces, List<RouteStep.Move> moves, LawKind law, JointBounds joints) {
+    this.pieces = pieces;
     this.moves = moves;
     this.law = law;
+    this.joints = joints;
   }
 
   /** The law along a chain with one zone for each of its pieces. */
   static ChainLaw plan(PathChain chain, List<RouteStep.Move> moves, LawKind law) {
-    return new ChainZones(chain, moves, law).plan();
+    return plan(chain, moves, law, new JointBounds(List.of()));
+  }
+
+  /** The same with the limits of joints beside those of the moves. */
+  static ChainLaw plan(
+      PathChain chain, List<RouteStep.Move> moves, LawKind law, JointBounds joints) {
+    return new ChainZones(chain.pieces(), moves, law, joints).plan();
   }
 
   /** The shortest of the laws with the shares that are tried: first alike, then one by one. */
@@ -49,7 +58,7 @@ final class ChainZones {
     List<Integer> bends = new ArrayList<>();
     for (int i = 0; i < shares.length; i++) {
       shares[i] = 1;
-      if (bent(pieces.get(i)) && !steady(i)) {
+      if ((bent(pieces.get(i)) || joints.bent(i)) && !steady(i)) {
         bends.add(i);
       }
     }
@@ -111,7 +120,7 @@ final class ChainZones {
     PathPiece piece = pieces.get(i);
     MoveLimits l = moves.get(piece.move()).played();
     CurveBounds b = piece.bounds();
-    double safety = piece.blend() ? SEARCHED : 1;
+    double safety = piece.curve().even() ? 1 : SEARCHED;
     double way = b.maxTangent();
     double turn = b.maxTurn() * safety;
     double bend = b.maxCurvature() * safety;
@@ -123,6 +132,7 @@ final class ChainZones {
     if (turnBend > 0) {
       speed = Math.min(speed, Math.sqrt(share * l.turnAcceleration() / turnBend));
     }
+    speed = Math.min(speed, joints.speed(i, share));
     double jerk = Math.min(l.jerk() / way, l.turnJerk() / turn);
     if (steady(i)) {
       return new LawLimits(
@@ -137,6 +147,7 @@ final class ChainZones {
     if (turnBend > 0 && turning < Double.POSITIVE_INFINITY) {
       turning -= speed * speed * turnBend;
     }
-    return LawLimits.symmetric(speed, Math.min(along / way, turning / turn), jerk);
+    double least = Math.min(Math.min(along / way, turning / turn), joints.along(i, speed));
+    return LawLimits.symmetric(speed, least, jerk);
   }
 }

@@ -62,12 +62,22 @@ final class JointMoves {
    * @param time at which it begins, s
    */
   Planned plan(Pose before, RouteStep.Move move, LawKind law, double time) {
+    return plan(walk.standing(), before, move, law, time);
+  }
+
+  /**
+   * Plans a move from joint values that are given.
+   *
+   * @param from joint values where it begins, rad or m
+   * @param before pose of the grip frame there
+   * @param time at which it, or the stretch of moves that it belongs to, begins, s
+   */
+  Planned plan(double[] from, Pose before, RouteStep.Move move, LawKind law, double time) {
     Reach reach = robot.inverse(move.target().times(grip.inverse()));
     if (reach instanceof Reach.Unreachable out) {
       String place = JointWords.place(move.target().position());
       return refused(move, time, JointWords.outOfReach(time, out, place));
     }
-    double[] from = walk.standing();
     double[] to = NearestPosture.of(robot, ((Reach.Reached) reach).postures(), from);
     JointStates states = new JointStates(robot, grip, from, to, before.rotation());
     for (int i = 0; i <= JointWay.CELLS; i++) {
@@ -84,7 +94,21 @@ final class JointMoves {
     return missing.isPresent() ? refused(move, time, missing.get()) : new Way(way, timing);
   }
 
-  private static Refused refused(RouteStep.Move move, double time, String words) {
+  /** Joint values where what was followed ends: a copy. */
+  double[] standing() {
+    return walk.standing();
+  }
+
+  Robot robot() {
+    return robot;
+  }
+
+  /** Pose of the grip frame in the flange, {@code X_FT}. */
+  Pose grip() {
+    return grip;
+  }
+
+  static Refused refused(RouteStep.Move move, double time, String words) {
     return new Refused(new JointFault(move.pointer(), time, words));
   }
 }

@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.path.PathPoint;
 import io.github.holdpath.sim.robot.FlangeToGrip;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.robot.RobotMotion;
@@ -132,6 +133,28 @@ final class JointStates {
     for (int i = 0; i < 4; i++) {
       out[MotionState.ROTATION + i] *= sign;
     }
+  }
+
+  /**
+   * Pose of the grip frame and its derivatives by u, the third ones exact too.
+   *
+   * @param out flat form of {@link PathPoint}, with u in place of s, overwritten
+   */
+  void path(double u, double[] out) {
+    Work work = borrow();
+    double[] s = work.state;
+    state(work, u, 1, 0, s);
+    work.motion.third(work.sum);
+    work.toGrip.applyThird(work.sum);
+    System.arraycopy(s, MotionState.POSITION, out, PathPoint.POSITION, 3);
+    System.arraycopy(s, MotionState.ROTATION, out, PathPoint.ROTATION, 4);
+    System.arraycopy(s, MotionState.VELOCITY, out, PathPoint.TANGENT, 3);
+    System.arraycopy(s, MotionState.ANGULAR_VELOCITY, out, PathPoint.TURN, 3);
+    System.arraycopy(s, MotionState.ACCELERATION, out, PathPoint.SECOND, 3);
+    System.arraycopy(s, MotionState.ANGULAR_ACCELERATION, out, PathPoint.TURN_SECOND, 3);
+    System.arraycopy(work.sum, 0, out, PathPoint.THIRD, 3);
+    System.arraycopy(work.sum, 3, out, PathPoint.TURN_THIRD, 3);
+    spare.set(work);
   }
 
   /**

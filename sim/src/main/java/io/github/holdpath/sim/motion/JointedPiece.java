@@ -11,4 +11,12 @@ public interface JointedPiece extends MotionPiece {
    * @param qdd their second rates, overwritten
    */
   void joints(double time, double[] q, double[] qd, double[] qdd);
+
+  /**
+   * Whether its law runs by the way of the grip frame, as in a chain of blended moves, not by a
+   * parameter of the joints.
+   */
+  default boolean alongPath() {
+    return false;
+  }
 }

@@ -27,8 +27,7 @@ public sealed interface MoveShape {
   record Joints() implements MoveShape {
     @Override
     public PathCurve curve(Pose from, Pose to) {
-      throw new IllegalArgumentException(
-          "a move along the joints has no path without its robot, and no blend beside it");
+      throw new IllegalArgumentException("a move along the joints has no path without its robot");
     }
   }
 

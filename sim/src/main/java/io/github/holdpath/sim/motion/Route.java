@@ -14,12 +14,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * A planned route: steps from a start pose. It stops at every wait and grip step, at its end, and
  * after each move without a blend. Immutable; what was planned of it once is kept, as rounding
- * corners takes its time. Two routes are equal if start, law and steps are.
+ * corners takes its time. Two routes are equal if start, law, steps and override are.
  */
 public final class Route implements MotionSource {
   private final Pose start;
   private final LawKind law;
   private final List<RouteStep> steps;
+  private final double override;
   private final Map<Stretch, ChainOutcome> chains = new ConcurrentHashMap<>();
   private final AtomicReference<@Nullable Motion> planned = new AtomicReference<>();
 
@@ -30,11 +31,22 @@ public final class Route implements MotionSource {
    * @param law of every move
    * @param steps in order; at most one {@link RouteStep.Take}, and a {@link RouteStep.Release} only
    *     after it
+   * @param override the share of full speed at which all moves are played, above 0 up to 1; a
+   *     factor that each move's own {@link RouteStep.Move#override} already has in it
    */
-  public Route(Pose start, LawKind law, List<? extends RouteStep> steps) {
+  public Route(Pose start, LawKind law, List<? extends RouteStep> steps, double override) {
+    if (!(override > 0 && override <= 1)) {
+      throw new IllegalArgumentException("override must be above 0 up to 1, but was " + override);
+    }
     this.start = start;
     this.law = law;
     this.steps = List.copyOf(steps);
+    this.override = override;
+  }
+
+  /** A route without an override for all moves. */
+  public Route(Pose start, LawKind law, List<? extends RouteStep> steps) {
+    this(start, law, steps, 1);
   }
 
   /** {@code X_WT} at time 0. */
@@ -50,6 +62,11 @@ public final class Route implements MotionSource {
   /** Steps in order. */
   public List<RouteStep> steps() {
     return steps;
+  }
+
+  /** Share of full speed at which all moves are played, above 0 up to 1. */
+  public double override() {
+    return override;
   }
 
   /** The first move along the joints of the robot; only a robot makes a motion of it. */
@@ -87,12 +104,13 @@ public final class Route implements MotionSource {
     return other instanceof Route route
         && start.equals(route.start)
         && law == route.law
-        && steps.equals(route.steps);
+        && steps.equals(route.steps)
+        && override == route.override;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(start, law, steps);
+    return Objects.hash(start, law, steps, override);
   }
 
   @Override

@@ -49,16 +49,12 @@ final class RouteBuilder {
   }
 
   void add(RouteStep step) {
-    if (step instanceof RouteStep.Move move && move.shape() instanceof MoveShape.Joints) {
-      RouteCorners.requireStopped(open);
-      joints(move);
-      return;
-    }
     if (step instanceof RouteStep.Move move) {
       open.add(move);
       if (move.blend() == 0) {
-        stretch(new Stretch(pose, open));
+        Stretch stretch = new Stretch(pose, open);
         open.clear();
+        stretch(stretch);
       }
       return;
     }
@@ -90,7 +86,7 @@ final class RouteBuilder {
     return lost;
   }
 
-  private void joints(RouteStep.Move move) {
+  private void joints(Stretch stretch) {
     JointMoves robot =
         joints.orElseThrow(
             () -> new IllegalArgumentException("a move along the joints needs a robot"));
@@ -98,6 +94,16 @@ final class RouteBuilder {
     if (lost) {
       return;
     }
+    if (stretch.moves().size() > 1) {
+      JointChain.Planned planned = new JointChain(robot, stretch, law, time).plan();
+      if (planned instanceof JointChain.Refused refused) {
+        fault = Optional.of(refused.fault());
+      } else if (planned instanceof JointChain.Found found) {
+        chain(stretch, found.chain(), found.law());
+      }
+      return;
+    }
+    RouteStep.Move move = stretch.moves().get(0);
     JointMoves.Planned planned = robot.plan(pose, move, law, time);
     if (planned instanceof JointMoves.Refused refused) {
       fault = Optional.of(refused.fault());
@@ -154,9 +160,13 @@ final class RouteBuilder {
       line(stretch.moves().get(0));
       return;
     }
+    if (stretch.joints()) {
+      joints(stretch);
+      return;
+    }
     ChainOutcome outcome = route.chain(stretch);
     if (outcome instanceof PathChain chain) {
-      chain(stretch, chain);
+      chain(stretch, chain, ChainZones.plan(chain, stretch.moves(), law));
     } else if (outcome instanceof ChainFaults faults) {
       ChainFault fault = faults.faults().get(0);
       throw new IllegalArgumentException(
@@ -164,8 +174,7 @@ final class RouteBuilder {
     }
   }
 
-  private void chain(Stretch stretch, PathChain chain) {
-    ChainLaw planned = ChainZones.plan(chain, stretch.moves(), law);
+  private void chain(Stretch stretch, PathChain chain, ChainLaw planned) {
     ChainStates states = new ChainStates(chain);
     List<PathPiece> parts = chain.pieces();
     double start = time;
@@ -193,7 +202,7 @@ final class RouteBuilder {
                     before + m + 1,
                     law,
                     stretch.moves().get(m).limits());
-            pieces.add(piece);
+            pieces.add(JointChain.piece(piece, part));
             segment.phase(piece, part);
             time = phase.to();
           }

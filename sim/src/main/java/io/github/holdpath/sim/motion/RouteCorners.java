@@ -3,6 +3,9 @@ package io.github.holdpath.sim.motion;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.path.ChainFault;
 import io.github.holdpath.sim.path.ChainFaults;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +22,8 @@ public final class RouteCorners {
   public record Fault(String pointer, ChainFault fault) {}
 
   /**
-   * All corners of a route that cannot be rounded as told, in order.
+   * All corners of a route that cannot be rounded as told, in order. Corners between stops with a
+   * move along the joints among them wait for the robot, as {@link JointTrack#follow} has it.
    *
    * @throws IllegalArgumentException if a move has no path, or a blend at a stop
    */
@@ -45,8 +49,25 @@ public final class RouteCorners {
     return faults;
   }
 
+  /** What stands in the way of a blend and what to write instead. */
+  public static String words(ChainFault fault) {
+    if (!(fault.largestZone() > 0)) {
+      return fault.message() + "; take the blend out";
+    }
+    String fits =
+        BigDecimal.valueOf(fault.largestZone() * 1000)
+            .round(new MathContext(10)) // 500 mm may come out half a digit below
+            .round(new MathContext(4, RoundingMode.DOWN))
+            .stripTrailingZeros()
+            .toPlainString();
+    return fault.message() + "; write \"" + fits + " mm\" or less";
+  }
+
   private static void look(Route route, Stretch stretch, List<Fault> faults) {
-    if (stretch.moves().size() > 1 && route.chain(stretch) instanceof ChainFaults chain) {
+    // Where a move goes along the joints corners are looked at with the robot.
+    if (stretch.moves().size() > 1
+        && !stretch.joints()
+        && route.chain(stretch) instanceof ChainFaults chain) {
       for (ChainFault fault : chain.faults()) {
         faults.add(new Fault(stretch.moves().get(fault.corner()).pointer(), fault));
       }

@@ -39,10 +39,6 @@ public sealed interface RouteStep {
         throw new IllegalArgumentException(
             "blend must be finite and not negative, but was " + blend);
       }
-      if (blend > 0 && shape instanceof MoveShape.Joints) {
-        throw new IllegalArgumentException(
-            "blend of a move along the joints must be 0, but was " + blend);
-      }
       if (!(override > 0 && override <= 1)) {
         throw new IllegalArgumentException("override must be above 0 up to 1, but was " + override);
       }

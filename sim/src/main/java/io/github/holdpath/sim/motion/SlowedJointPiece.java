@@ -53,4 +53,9 @@ record SlowedJointPiece(JointedPiece inner, SlowedPiece slower) implements Joint
   public Optional<LawStretch> law() {
     return slower.law();
   }
+
+  @Override
+  public boolean alongPath() {
+    return inner.alongPath();
+  }
 }

@@ -26,23 +26,43 @@ record Stretch(Pose start, List<RouteStep.Move> moves) {
     return moves.size() == 1 && moves.get(0).shape() instanceof MoveShape.Line;
   }
 
+  /** Whether a robot must say how its path goes. */
+  boolean joints() {
+    return moves.stream().anyMatch(move -> move.shape() instanceof MoveShape.Joints);
+  }
+
+  /** The zones of its corners, m, or rad where both moves of a corner only turn. */
+  double[] zones() {
+    return moves.subList(0, moves.size() - 1).stream().mapToDouble(RouteStep.Move::blend).toArray();
+  }
+
+  /** The path of a move that needs no robot. */
+  static PathCurve curve(RouteStep.Move move, Pose from) {
+    try {
+      return move.shape().curve(from, move.target());
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(move.pointer() + ": " + e.getMessage(), e);
+    }
+  }
+
   /** Its path, or the faults of its corners. */
   ChainOutcome chain() {
     List<PathCurve> curves = new ArrayList<>();
     Pose pose = start;
     for (RouteStep.Move move : moves) {
-      PathCurve curve;
-      try {
-        curve = move.shape().curve(pose, move.target());
-      } catch (IllegalArgumentException e) {
-        throw new IllegalArgumentException(move.pointer() + ": " + e.getMessage(), e);
-      }
+      PathCurve curve = curve(move, pose);
       curves.add(curve);
-      pose = curve instanceof LineCurve line ? line.line().to() : move.target();
+      pose = end(curve, move);
     }
-    double[] zones =
-        moves.subList(0, moves.size() - 1).stream().mapToDouble(RouteStep.Move::blend).toArray();
-    return PathChain.build(curves, zones);
+    return PathChain.build(curves, zones());
+  }
+
+  /** The pose in which the path of a move ends. */
+  static Pose end(PathCurve curve, RouteStep.Move move) {
+    if (curve instanceof JointLine line) {
+      return line.way().states().pose(1);
+    }
+    return curve instanceof LineCurve line ? line.line().to() : move.target();
   }
 
   /** The target of the last move; of the two quaternions the one at which the chain arrives. */

@@ -3,6 +3,7 @@ package io.github.holdpath.sim.path;
 import io.github.holdpath.sim.path.ChainFault.Kind;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 
 /** What may stand in the way of a blend, and which weights it takes. */
 final class BlendCheck {
@@ -11,6 +12,15 @@ final class BlendCheck {
 
   /** Least speed along a blend against the deeper of its ends; at 179 degrees it is 0.025. */
   private static final double LEAST_SPEED = 0.01;
+
+  /**
+   * Most by which a move that is neither line nor arc may turn from the corner in its zone, rad:
+   * quaternions of half a turn have no mean.
+   */
+  private static final double MOST_TURN = Math.toRadians(150);
+
+  /** A mean of quaternions shorter than this turns too suddenly; the other weights are taken. */
+  private static final double LEAST_QUATERNION = 0.1;
 
   /** Ways that agree to this share fit each other. */
   static final double FITS = 1e-9;
@@ -89,7 +99,49 @@ final class BlendCheck {
                 size(corner.farthest(back, length / 2))));
       }
     }
-    return folds();
+    Optional<ChainFault> turned = turned();
+    return turned.isPresent() ? turned : folds();
+  }
+
+  /** Lines and arcs turn by less than half a turn; other moves may turn by more. */
+  private Optional<ChainFault> turned() {
+    if (!turnsTooFar(zone)) {
+      return Optional.empty();
+    }
+    return fault(
+        Kind.TURNS_TOO_FAR,
+        largestWithout(this::turnsTooFar),
+        String.format(
+            Locale.ROOT,
+            "inside the zone of %s a move turns by more than %.0f degrees, too far to be blended",
+            size(zone),
+            Math.toDegrees(MOST_TURN)));
+  }
+
+  private boolean turnsTooFar(double radius) {
+    for (boolean back : new boolean[] {true, false}) {
+      PathCurve move = back ? corner.before() : corner.after();
+      if (!move.even()
+          && corner.turned(back, corner.depth(back, radius).orElse(move.length())) > MOST_TURN) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Largest radius below the zone's of which something is not true. */
+  private double largestWithout(DoublePredicate bad) {
+    double fits = 0;
+    double tooLarge = zone;
+    for (int i = 0; i < HALVINGS; i++) {
+      double mid = (fits + tooLarge) / 2;
+      if (bad.test(mid)) {
+        tooLarge = mid;
+      } else {
+        fits = mid;
+      }
+    }
+    return fits;
   }
 
   /** Largest zone that both moves have room for. */
@@ -101,19 +153,9 @@ final class BlendCheck {
     if (!folds(zone)) {
       return Optional.empty();
     }
-    double fits = 0;
-    double tooLarge = zone;
-    for (int i = 0; i < HALVINGS; i++) {
-      double mid = (fits + tooLarge) / 2;
-      if (folds(mid)) {
-        tooLarge = mid;
-      } else {
-        fits = mid;
-      }
-    }
     return fault(
         Kind.FOLDS,
-        fits,
+        largestWithout(this::folds),
         "inside the zone of "
             + size(zone)
             + " the two moves lead back on each other, so that a blend would stand still");
@@ -140,15 +182,31 @@ final class BlendCheck {
 
   /**
    * The blend with the weights of eq. 5.44 for the angle of its corner, or with those that sum to 1
-   * should the former leave the zone, which they do not between lines and arcs.
+   * should the former leave the zone or turn too suddenly, which they do not between lines and
+   * arcs.
    */
   static BlendShape shape(Corner corner, double zone, double depthBefore, double depthAfter) {
     double c = (1 + Math.cos(corner.angle())) / 2;
     double roundness = Math.max(0, Math.min(1, 1.6 * c - 0.1));
     BlendShape shape = weighted(corner, depthBefore, depthAfter, roundness);
+    boolean even = corner.before().even() && corner.after().even();
     return farthest(shape, 1) <= zone * (1 + FITS)
+            && (even || leastQuaternion(shape) > LEAST_QUATERNION)
         ? shape
         : weighted(corner, depthBefore, depthAfter, 1);
+  }
+
+  private static double leastQuaternion(BlendShape shape) {
+    double[] work = new double[BlendShape.WORK];
+    double[] point = new double[PathPoint.SIZE];
+    return -Search.largest(
+        u -> {
+          shape.at(u, work, point);
+          return -BlendShape.quaternion(work);
+        },
+        0,
+        1,
+        SAMPLES);
   }
 
   private static BlendShape weighted(

@@ -32,7 +32,8 @@ public final class BlendPath implements PathCurve {
     this.shape = shape;
     this.depthBefore = depthBefore;
     this.depthAfter = depthAfter;
-    way = new WayTable(shape);
+    double far = shape.turns() ? 1 : Flat.norm(shape.corner(), PathPoint.POSITION);
+    way = new WayTable(byParameter(shape), far);
     missed = -BlendCheck.farthest(shape, -1);
     reach = BlendCheck.farthest(shape, 1);
   }
@@ -66,6 +67,21 @@ public final class BlendPath implements PathCurve {
   static BlendPath of(Corner corner, double zone, double depthBefore, double depthAfter) {
     BlendShape shape = BlendCheck.shape(corner, zone, depthBefore, depthAfter);
     return new BlendPath(corner, zone, shape, depthBefore, depthAfter);
+  }
+
+  private static ParameterCurve byParameter(BlendShape shape) {
+    double[] work = new double[BlendShape.WORK];
+    return new ParameterCurve() {
+      @Override
+      public void at(double u, double[] out) {
+        shape.at(u, work, out);
+      }
+
+      @Override
+      public boolean onlyTurns() {
+        return shape.turns();
+      }
+    };
   }
 
   @Override
@@ -117,13 +133,14 @@ public final class BlendPath implements PathCurve {
     return shape.signAfter();
   }
 
-  /**
-   * Bounds of a stretch; samples are as close as the blend bends.
-   *
-   * @param from start of the stretch
-   * @param to its end
-   */
+  /** Bounds of a stretch; samples are as close as the blend bends. */
+  @Override
   public CurveBounds bounds(double from, double to) {
     return CurveBounds.of(this, way.places(from, to));
+  }
+
+  @Override
+  public boolean even() {
+    return false;
   }
 }

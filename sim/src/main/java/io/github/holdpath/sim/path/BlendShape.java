@@ -195,7 +195,7 @@ final class BlendShape {
    * @param p flat form by u
    */
   double speed(double[] p) {
-    return Flat.norm(p, turns ? PathPoint.TURN : PathPoint.TANGENT);
+    return ByWay.speed(p, turns);
   }
 
   /** Distance from the corner: m, or rad where both moves only turn. */
@@ -217,46 +217,18 @@ final class BlendShape {
     return 2 * Math.atan2(Flat.norm(v, 0), Math.abs(along));
   }
 
+  /** Length of the quaternion before it was made 1, from the workspace of the last place. */
+  static double quaternion(double[] work) {
+    return Math.sqrt(Flat.dot4(work, SUM + 3, work, SUM + 3));
+  }
+
   /** Whether both moves only turn. */
   boolean turns() {
     return turns;
   }
 
-  /**
-   * Second derivative of u by the length s of the way, from the flat form by u (eq. 5.47); the
-   * first is {@code 1 / speed}.
-   */
-  double bend(double[] p) {
-    int first = turns ? PathPoint.TURN : PathPoint.TANGENT;
-    int second = turns ? PathPoint.TURN_SECOND : PathPoint.SECOND;
-    double e = Flat.dot(p, first, p, first);
-    return -Flat.dot(p, first, p, second) / (e * e);
-  }
-
   /** Turns the flat form by u into that by the length of the way (eq. 5.47). */
   void byLength(double[] p) {
-    int first = turns ? PathPoint.TURN : PathPoint.TANGENT;
-    int second = turns ? PathPoint.TURN_SECOND : PathPoint.SECOND;
-    int third = turns ? PathPoint.TURN_THIRD : PathPoint.THIRD;
-    double e = Flat.dot(p, first, p, first);
-    double e1 = 2 * Flat.dot(p, first, p, second);
-    double e2 = 2 * (Flat.dot(p, second, p, second) + Flat.dot(p, first, p, third));
-    double u1 = 1 / Math.sqrt(e);
-    double u2 = -e1 / (2 * e * e);
-    double u3 = u1 * (e1 * e1 / e - e2 / 2) / (e * e);
-    byLength(u1, u2, u3, p, PathPoint.TANGENT, PathPoint.SECOND, PathPoint.THIRD);
-    byLength(u1, u2, u3, p, PathPoint.TURN, PathPoint.TURN_SECOND, PathPoint.TURN_THIRD);
-  }
-
-  private static void byLength(
-      double u1, double u2, double u3, double[] p, int first, int second, int third) {
-    for (int k = 0; k < 3; k++) {
-      double d1 = p[first + k];
-      double d2 = p[second + k];
-      double d3 = p[third + k];
-      p[first + k] = u1 * d1;
-      p[second + k] = u1 * u1 * d2 + u2 * d1;
-      p[third + k] = u1 * u1 * u1 * d3 + 3 * u1 * u2 * d2 + u3 * d1;
-    }
+    ByWay.change(p, turns);
   }
 }

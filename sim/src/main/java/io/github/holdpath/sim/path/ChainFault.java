@@ -25,6 +25,8 @@ public record ChainFault(int corner, Vec3 place, Kind kind, double largestZone, 
     ZONE_BEYOND_MOVE,
     /** The zone takes more of a move than the one before it left. */
     ZONES_OVERLAP,
+    /** A move turns too far inside the zone. */
+    TURNS_TOO_FAR,
     /** Curved moves lead back on each other inside the zone. */
     FOLDS
   }

@@ -139,6 +139,24 @@ final class Corner {
     return lo;
   }
 
+  /**
+   * Largest turn from the corner within a way from it, rad: up to a whole turn, as it is counted
+   * along the move.
+   */
+  double turned(boolean back, double way) {
+    double[] from = back ? end : start;
+    double[] point = new double[PathPoint.SIZE];
+    return Search.largest(
+        t -> {
+          away(back, t, point);
+          double along = Flat.dot4(from, PathPoint.ROTATION, point, PathPoint.ROTATION);
+          return 2 * Math.acos(Math.max(-1, Math.min(1, along)));
+        },
+        0,
+        way,
+        SAMPLES);
+  }
+
   /** Largest distance from the corner that a move has within a way from it: the largest zone. */
   double farthest(boolean back, double way) {
     if (!(way > 0)) {

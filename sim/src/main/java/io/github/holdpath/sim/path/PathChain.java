@@ -120,7 +120,7 @@ public final class PathChain implements PathCurve, ChainOutcome {
     /** What is left of a move between its blends; nothing if nothing is. */
     void move(PathCurve curve, double from, double to, int move) {
       if (from < to) {
-        add(new PathPiece(curve, from, to, start, move, CurveBounds.of(curve, from, to)));
+        add(new PathPiece(curve, from, to, start, move, curve.bounds(from, to)));
       }
     }
 

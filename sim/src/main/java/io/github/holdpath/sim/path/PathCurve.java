@@ -12,4 +12,22 @@ public interface PathCurve {
    * @param out flat form of {@link PathPoint}, overwritten
    */
   void at(double s, double[] out);
+
+  /**
+   * Largest derivatives on a stretch of it.
+   *
+   * @param from start of the stretch
+   * @param to its end
+   */
+  default CurveBounds bounds(double from, double to) {
+    return CurveBounds.of(this, from, to);
+  }
+
+  /**
+   * Whether the sizes of its derivatives are the same all along, as on lines and arcs; then {@link
+   * #bounds} is exact.
+   */
+  default boolean even() {
+    return true;
+  }
 }

@@ -3,7 +3,7 @@ package io.github.holdpath.sim.path;
 import java.util.Arrays;
 
 /**
- * Parameter u of a blend by the length s of its way (theory, eq. 5.47 and 5.48). The way is summed
+ * Parameter u of a curve by the length s of its way (theory, eq. 5.47 and 5.48). The way is summed
  * by five-point Gauss quadrature over cells of u; in a cell u(s) is the quintic that has the values
  * and two derivatives of its ends. Cells are halved until both are exact to rounding. Immutable.
  */
@@ -16,12 +16,12 @@ final class WayTable {
   /** Rounding of places, against their coordinates: a small zone far out cannot be more exact. */
   private static final double ROUNDING = 1e-15;
 
-  /** A cell of 2^-14 is below any wrinkle of a blend that is not refused. */
+  /** A cell of 2^-14 is below any wrinkle of a curve that is not refused. */
   private static final int DEEPEST = 14;
 
   private static final int SHALLOWEST = 3;
 
-  /** Places taken of a cell where a blend is sampled. */
+  /** Places taken of a cell where a curve is sampled. */
   private static final int SAMPLES = 6;
 
   // Nodes and weights of Gauss and Legendre's rule of five points on -1..1 (Abramowitz and Stegun,
@@ -32,8 +32,8 @@ final class WayTable {
   private static final double WEIGHT_FAR = (322 - 13 * Math.sqrt(70)) / 900;
   private static final double WEIGHT_MIDDLE = 128.0 / 225;
 
-  private final BlendShape shape;
-  private final double[] work = new double[BlendShape.WORK];
+  private final ParameterCurve curve;
+  private final boolean turns;
   private final double[] point = new double[PathPoint.SIZE];
   private final double tolerance;
   private int cells;
@@ -41,11 +41,15 @@ final class WayTable {
   private double[] u = new double[32];
   private double[] c = new double[32 * COEFFICIENTS];
 
-  /** Sums the way of a blend. */
-  WayTable(BlendShape shape) {
-    this.shape = shape;
+  /**
+   * Sums the way of a curve.
+   *
+   * @param far size of its coordinates, which rounding goes by, m or rad
+   */
+  WayTable(ParameterCurve curve, double far) {
+    this.curve = curve;
+    turns = curve.onlyTurns();
     double whole = way(0, 0.5) + way(0.5, 1);
-    double far = shape.turns() ? 1 : Flat.norm(shape.corner(), PathPoint.POSITION);
     tolerance = TOLERANCE * whole + ROUNDING * far;
     fill(0, 1, way(0, 1), 0);
   }
@@ -123,9 +127,9 @@ final class WayTable {
     u[cells] = from;
     s[cells + 1] = s[cells] + length;
     double v0 = length / speed(from);
-    double a0 = length * length * shape.bend(point);
+    double a0 = length * length * ByWay.bend(point, turns);
     double v1 = length / speed(to);
-    double a1 = length * length * shape.bend(point);
+    double a1 = length * length * ByWay.bend(point, turns);
     double d = to - from - v0 - a0 / 2;
     double e = v1 - v0 - a0;
     double f = a1 - a0;
@@ -146,7 +150,7 @@ final class WayTable {
   }
 
   private double speed(double at) {
-    shape.at(at, work, point);
-    return shape.speed(point);
+    curve.at(at, point);
+    return ByWay.speed(point, turns);
   }
 }

@@ -119,7 +119,9 @@ final class Settings {
   static List<String> slowed(
       Scene scene, RouteStep.Move move, double length, double turn, double k) {
     if (move.shape() instanceof MoveShape.Joints) {
-      String share = down(100 * move.override() * k) + " %";
+      // The field of the move counts beside the one for all moves.
+      double all = scene.motion() instanceof Route route ? route.override() : 1;
+      String share = down(100 * move.override() / all * k) + " %";
       return List.of("--set \"" + move.pointer() + "/override=" + share + "\"");
     }
     boolean onlyAcceleration = turn == 0 && scene.part().air().dragArea() == 0;

@@ -39,6 +39,11 @@ public final class ChainMotion implements RobotMotion {
   private final double[] arm = new double[3];
   private final double[] armRate = new double[3];
   private final double[] column = new double[6];
+  private final double[] rates;
+  private final double[] seconds;
+  private final double[] jerk = new double[3];
+  private final double[] turnThird = new double[3];
+  private final ThirdOrder thirdOrder = new ThirdOrder();
 
   /** For a chain, with every joint at value 0 and at rest. */
   public ChainMotion(Chain chain) {
@@ -52,6 +57,8 @@ public final class ChainMotion implements RobotMotion {
     axisInFrame = new double[n][];
     origin = new FixedPose[n];
     frames = new FrameMotion[n];
+    rates = new double[n];
+    seconds = new double[n];
     axes = new double[n][3];
     axisRates = new double[n][3];
     for (int i = 0; i < n; i++) {
@@ -121,6 +128,8 @@ public final class ChainMotion implements RobotMotion {
       double value = multiplier[i] * q[k] + offset[i];
       double rate = multiplier[i] * qd[k];
       double second = multiplier[i] * qdd[k];
+      rates[i] = rate;
+      seconds[i] = second;
       Flat.cross(frame.w, axes[i], axisRates[i]);
       if (turns[i]) {
         halfAngle(axisInFrame[i], value);
@@ -170,6 +179,28 @@ public final class ChainMotion implements RobotMotion {
     System.arraycopy(flange.w, 0, state, MotionState.ANGULAR_VELOCITY, 3);
     System.arraycopy(flange.a, 0, state, MotionState.ACCELERATION, 3);
     System.arraycopy(flange.alpha, 0, state, MotionState.ANGULAR_ACCELERATION, 3);
+  }
+
+  @Override
+  public void third(double[] out) {
+    Arrays.fill(jerk, 0);
+    Arrays.fill(turnThird, 0);
+    FrameMotion before = base;
+    for (int i = 0; i < frames.length; i++) {
+      FrameMotion frame = frames[i];
+      Flat.minus(frame.p, before.p, arm);
+      thirdOrder.carry(before.w, before.alpha, turnThird, arm, jerk);
+      if (turns[i]) {
+        thirdOrder.turn(before.w, before.alpha, axes[i], rates[i], seconds[i], turnThird);
+      } else {
+        thirdOrder.slide(before.w, before.alpha, axes[i], rates[i], seconds[i], jerk);
+      }
+      before = frame;
+    }
+    Flat.minus(flange.p, before.p, arm);
+    thirdOrder.carry(before.w, before.alpha, turnThird, arm, jerk);
+    System.arraycopy(jerk, 0, out, 0, 3);
+    System.arraycopy(turnThird, 0, out, 3, 3);
   }
 
   @Override

@@ -34,6 +34,11 @@ public final class DeltaMotion implements RobotMotion {
   private final double[] p = new double[3];
   private final double[] v = new double[3];
   private final double[] a = new double[3];
+  private final double[] j = new double[3];
+  private final double[] angles = new double[3];
+  private final double[] rates = new double[3];
+  private final double[] seconds = new double[3];
+  private final double[] reach = new double[3];
   private final double[] d1 = new double[3];
   private final double[] d2 = new double[3];
   private final double[] d3 = new double[3];
@@ -111,6 +116,9 @@ public final class DeltaMotion implements RobotMotion {
       rhs[i] = gear[i] * qdd[i] + Flat.dot(legs[i], d2) * qd[i] * qd[i] - Flat.dot(d1, d1);
     }
     solve(rhs, a);
+    System.arraycopy(q, 0, angles, 0, 3);
+    System.arraycopy(qd, 0, rates, 0, 3);
+    System.arraycopy(qdd, 0, seconds, 0, 3);
     boolean turns = drives == 4;
     turnRate = turns ? qd[3] : 0;
     turnSecond = turns ? qdd[3] : 0;
@@ -125,6 +133,29 @@ public final class DeltaMotion implements RobotMotion {
     lever[1] = s * mountP[0] + c * mountP[1];
     lever[2] = mountP[2];
     return true;
+  }
+
+  /** Third derivative of the platform, from that of the rods' fixed lengths (eq. 5.74). */
+  private void thirdOrder() {
+    for (int i = 0; i < 3; i++) {
+      double rate = rates[i];
+      double inward = upperArm * Math.cos(angles[i]);
+      column[0] = -inward * out[i][0];
+      column[1] = -inward * out[i][1];
+      column[2] = upperArm * Math.sin(angles[i]);
+      tangent(i, angles[i], reach);
+      Flat.minus(v, kneeRate[i], d1);
+      // The knee's own second derivative, then what the rod's end has beside it.
+      Arrays.fill(d2, 0);
+      Flat.add(seconds[i], reach, d2);
+      Flat.add(rate * rate, column, d2);
+      Flat.minus(a, d2, d3);
+      rhs[i] =
+          3 * rate * seconds[i] * Flat.dot(legs[i], column)
+              - rate * rate * rate * gear[i]
+              - 3 * Flat.dot(d1, d3);
+    }
+    solve(rhs, j);
   }
 
   /** Direction in which a knee moves with its arm, times the arm's length. */
@@ -208,6 +239,18 @@ public final class DeltaMotion implements RobotMotion {
     put(d1, state, MotionState.ACCELERATION);
     upright(turnRate, state, MotionState.ANGULAR_VELOCITY);
     upright(turnSecond, state, MotionState.ANGULAR_ACCELERATION);
+  }
+
+  @Override
+  public void third(double[] third) {
+    thirdOrder();
+    double square = 3 * turnSecond * turnRate;
+    double cube = turnRate * turnRate * turnRate;
+    d1[0] = j[0] - square * lever[0] + cube * lever[1];
+    d1[1] = j[1] - square * lever[1] - cube * lever[0];
+    d1[2] = j[2];
+    put(d1, third, 0);
+    Arrays.fill(third, 3, 6, 0);
   }
 
   private void put(double[] inBase, double[] state, int at) {

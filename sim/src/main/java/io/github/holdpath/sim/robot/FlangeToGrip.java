@@ -15,6 +15,8 @@ public final class FlangeToGrip {
   private final double[] w = new double[3];
   private final double[] alpha = new double[3];
   private final double[] sum = new double[3];
+  private final double[] jerk = new double[3];
+  private final ThirdOrder thirdOrder = new ThirdOrder();
 
   /**
    * From frame F to frame T.
@@ -48,6 +50,19 @@ public final class FlangeToGrip {
     Flat.cross(alpha, d, sum);
     Flat.addDoubleCross(w, w, d, sum);
     add(sum, state, MotionState.ACCELERATION);
+  }
+
+  /**
+   * Turns third derivatives of F into those of T (theory, eq. 5.71); after {@link #apply} of the
+   * same instant.
+   *
+   * @param third jerk of the origin and second derivative of the angular velocity, overwritten
+   */
+  public void applyThird(double[] third) {
+    System.arraycopy(third, 3, sum, 0, 3);
+    System.arraycopy(third, 0, jerk, 0, 3);
+    thirdOrder.carry(w, alpha, sum, d, jerk);
+    System.arraycopy(jerk, 0, third, 0, 3);
   }
 
   private static void add(double[] x, double[] state, int at) {

@@ -43,6 +43,14 @@ public sealed interface RobotMotion permits ChainMotion, DeltaMotion {
   void flange(double[] state);
 
   /**
+   * Third order of the flange's motion where the third rates of all joints are 0: the jerk of its
+   * origin and the second derivative of its angular velocity (theory, eq. 5.71 to 5.74).
+   *
+   * @param out six numbers, m/s^3 and rad/s^3, overwritten
+   */
+  void third(double[] out);
+
+  /**
    * Jacobian J of the flange: {@code (v, omega) = J q'}.
    *
    * @param jacobian row-major, 6 rows by drives, overwritten; m/s and rad/s by unit of joint speed

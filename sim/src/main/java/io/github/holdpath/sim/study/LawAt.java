@@ -137,7 +137,7 @@ public sealed interface LawAt {
         here.get().limits(),
         phases,
         current,
-        piece instanceof JointedPiece);
+        piece instanceof JointedPiece jointed && !jointed.alongPath());
   }
 
   private static Phase phase(LawStretch law) {

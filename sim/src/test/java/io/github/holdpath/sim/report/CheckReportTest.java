@@ -222,6 +222,8 @@ class CheckReportTest {
         CheckReport.text(HoldStudy.run(DemoScenes.readFile(file, Map.of()).scene(), 2), Ink.PLAIN);
     assertTrue(table.contains("--set \"route/3/override="), table);
     assertTrue(table.contains("  2 across        joint move, speed 5 m/s"), table);
+    // The override of all moves counts beside that of the move, and only once.
+    assertSlowedMoveHolds(file, Map.of("override", "97 %"), 2);
   }
 
   private static void assertSlowedMoveHolds(Path file, Map<String, String> set, int index) {

@@ -2,12 +2,8 @@ package io.github.holdpath.sim.scene.route;
 
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.motion.RouteCorners;
-import io.github.holdpath.sim.path.ChainFault;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -54,21 +50,8 @@ final class BlendBuilder {
     for (RouteCorners.Fault corner : RouteCorners.faults(route)) {
       Values move = moves.get(corner.pointer());
       if (move != null) {
-        faults.add(move.place("blend"), words(corner.fault()));
+        faults.add(move.place("blend"), RouteCorners.words(corner.fault()));
       }
     }
-  }
-
-  private static String words(ChainFault fault) {
-    if (!(fault.largestZone() > 0)) {
-      return fault.message() + "; take the blend out";
-    }
-    String fits =
-        BigDecimal.valueOf(fault.largestZone() * 1000)
-            .round(new MathContext(10)) // 500 mm may come out half a digit below
-            .round(new MathContext(4, RoundingMode.DOWN))
-            .stripTrailingZeros()
-            .toPlainString();
-    return fault.message() + "; write \"" + fits + " mm\" or less";
   }
 }

@@ -88,7 +88,7 @@ public final class RouteBuilder {
     if (faults.count() > before || start.isEmpty() || law.isEmpty()) {
       return Optional.empty();
     }
-    Route route = new Route(start.get(), law.get(), steps);
+    Route route = new Route(start.get(), law.get(), steps, allOverride());
     blends.check(route);
     return faults.count() > before ? Optional.empty() : Optional.of(route);
   }
@@ -114,7 +114,6 @@ public final class RouteBuilder {
     } else if (kind == RouteSpec.ARC) {
       arc(step);
     } else if (kind == RouteSpec.JOINT) {
-      blends.stop("the move along the joints after it");
       joint(step);
     } else {
       blends.stop("the wait after it");
@@ -192,10 +191,6 @@ public final class RouteBuilder {
 
   /** Whether the robot reaches it, and how it gets there, is seen when it follows. */
   private void joint(Values step) {
-    if (step.isThere("blend")) {
-      faults.add(
-          step.place("blend"), "a move along the joints always ends at rest; take the blend out");
-    }
     Optional<Pose> from = at;
     Quaternion turned = from.map(Pose::rotation).orElse(Quaternion.IDENTITY);
     Optional<Values> pose = step.group("joint");
@@ -204,6 +199,7 @@ public final class RouteBuilder {
     at = known ? to : Optional.empty();
     int before = faults.count();
     MoveLimits own = limits.of(step, 0, 0);
+    blends.move(step, false);
     if (from.isPresent() && to.isPresent() && faults.count() == before) {
       double length = to.get().position().minus(from.get().position()).norm();
       nowhere(step, "joint", length, turned.angleTo(to.get().rotation()));
@@ -214,13 +210,17 @@ public final class RouteBuilder {
               MoveShape.JOINTS,
               to.get(),
               own,
-              0,
+              step.number("blend").orElse(0),
               override(step)));
     }
   }
 
   private double override(Values step) {
-    return step.number("override").orElse(1) * scene.number("override").orElse(1);
+    return step.number("override").orElse(1) * allOverride();
+  }
+
+  private double allOverride() {
+    return scene.number("override").orElse(1);
   }
 
   private void arc(Values step) {

@@ -154,7 +154,8 @@ public final class RouteSpec {
   static final ObjectSpec JOINT =
       ObjectSpec.of(
               "joint step",
-              "a move of all joints of the robot in proportion, which ends at rest",
+              "a move of all joints of the robot in proportion, which ends at rest unless it has a"
+                  + " blend",
               required(
                   "joint",
                   new ObjectType(SharedFields.POSE),
