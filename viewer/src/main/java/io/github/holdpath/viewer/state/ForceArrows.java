@@ -42,8 +42,8 @@ public record ForceArrows(double newtons, double newtonMetres, double radius, do
   public record Arrow(ForceKind kind, Vec3 from, Vec3 to, double value) {}
 
   /** To the scale of a motion. */
-  static ForceArrows of(Peaks peaks, double weight, double extent) {
-    double force = Math.max(peaks.gripForce(), weight);
+  static ForceArrows of(Peaks peaks, double extent) {
+    double force = Math.max(peaks.gripForce(), 1e-9);
     double arc = ARC * extent;
     double moment = peaks.gripMoment();
     return new ForceArrows(

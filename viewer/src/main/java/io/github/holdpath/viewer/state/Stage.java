@@ -116,11 +116,7 @@ public record Stage(
         .ifPresent(f -> fit.addAll(near(f, extent(fit), fit)));
     double extent = extent(fit);
     double radius = RADIUS * extent;
-    ForceArrows arrows =
-        ForceArrows.of(
-            result.peaks(),
-            result.scene().part().body().mass() * result.scene().site().gravity().norm(),
-            extent);
+    ForceArrows arrows = ForceArrows.of(result.peaks(), extent);
     // Room for the largest force, which mostly points up.
     double longest = result.peaks().gripForce() / arrows.newtons();
     fit.add(grip.position().plus(new Vec3(0, 0, longest)));
