@@ -83,6 +83,11 @@ public record Delta(
   }
 
   @Override
+  public Optional<RobotFigure> figure(double... q) {
+    return Figures.delta(this, q);
+  }
+
+  @Override
   public Reach inverse(Pose flange) {
     LevelPose last = LevelPose.of(flange, base, mount);
     Optional<Unreachable> fault = last.fault("delta", turn.isPresent());

@@ -73,6 +73,11 @@ public record Gantry(
   }
 
   @Override
+  public Optional<RobotFigure> figure(double... q) {
+    return Figures.gantry(this, q);
+  }
+
+  @Override
   public Reach inverse(Pose flange) {
     LevelPose last = LevelPose.of(flange, base, mount);
     Optional<Reach.Unreachable> fault = last.fault("gantry", turn.isPresent());

@@ -51,4 +51,11 @@ public sealed interface Robot permits Gantry, Scara, Delta, SerialArm {
     RobotMotion motion = motion();
     return motion.moveTo(q) ? Optional.of(motion.flangePose()) : Optional.empty();
   }
+
+  /**
+   * Its figure at joint values, in the world; empty where they fit no pose.
+   *
+   * @param q joint values, rad or m
+   */
+  Optional<RobotFigure> figure(double... q);
 }

@@ -73,6 +73,11 @@ public record Scara(
   }
 
   @Override
+  public Optional<RobotFigure> figure(double... q) {
+    return Figures.scara(this, q);
+  }
+
+  @Override
   public Reach inverse(Pose flange) {
     LevelPose last = LevelPose.of(flange, base, mount);
     Optional<Unreachable> fault = last.fault("scara", true);

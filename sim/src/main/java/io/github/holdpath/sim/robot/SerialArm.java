@@ -71,6 +71,11 @@ public record SerialArm(Chain chain, Pose base, OptionalDouble ratedPayload) imp
   }
 
   @Override
+  public Optional<RobotFigure> figure(double... q) {
+    return Figures.arm(this, q);
+  }
+
+  @Override
   public Reach inverse(Pose flange) {
     PoseSearch search = new PoseSearch(this);
     Optional<SphericalWrist> wrist = SphericalWrist.of(inWorld(), length());

@@ -8,9 +8,12 @@ import io.github.holdpath.dynamics.margin.LimitUse;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
+import io.github.holdpath.sim.robot.RobotFigure;
+import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A judged motion instant by instant, for showing it: where the grip is, what the part asks of it
@@ -24,6 +27,8 @@ public final class Playback {
   private final HoldModel hold;
   private final LoadModel loads;
   private final double[] state = new double[MotionState.SIZE];
+  private final Scene scene;
+  private @Nullable JointTape tape;
 
   /**
    * Of a scene.
@@ -32,6 +37,7 @@ public final class Playback {
    * @param safety required safety S
    */
   public Playback(Scene scene, double safety) {
+    this.scene = scene;
     this.motion = scene.moved();
     this.safety = safety;
     this.held = new Held(motion);
@@ -49,6 +55,8 @@ public final class Playback {
    * @param load required wrench, grip frame
    * @param first factor, mode and patch; empty while the part is not held
    * @param margins of each patch: its least factor per required safety; empty while not held
+   * @param forces on the part, as far as it is held
+   * @param robot figure of the robot; empty where there is none
    */
   public record Instant(
       double time,
@@ -57,7 +65,9 @@ public final class Playback {
       MotionState state,
       RequiredWrench load,
       Optional<FirstSlip> first,
-      List<Double> margins) {
+      List<Double> margins,
+      PartForces forces,
+      Optional<RobotFigure> robot) {
     /** Copies the list. */
     public Instant {
       margins = List.copyOf(margins);
@@ -83,11 +93,11 @@ public final class Playback {
   public Instant at(double time) {
     double t = Math.max(0, Math.min(motion.duration(), time));
     int i = pieceAt(t);
-    Instant later = in(motion.pieces().get(i), t);
+    Instant later = in(i, t);
     if (i == 0 || motion.pieces().get(i).from() < t) {
       return later;
     }
-    Instant earlier = in(motion.pieces().get(i - 1), t);
+    Instant earlier = in(i - 1, t);
     return tightness(earlier) < tightness(later) ? earlier : later;
   }
 
@@ -95,7 +105,8 @@ public final class Playback {
     return side.first().map(FirstSlip::factor).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private Instant in(MotionPiece piece, double t) {
+  private Instant in(int index, double t) {
+    MotionPiece piece = motion.pieces().get(index);
     piece.state(t, state);
     MotionState there = MotionState.of(state);
     RequiredWrench load = loads.required(there);
@@ -107,7 +118,20 @@ public final class Playback {
         there,
         load,
         isHeld ? Optional.of(hold.firstSlip(load.total())) : Optional.empty(),
-        isHeld ? hold.limits(load.total()).stream().map(this::margin).toList() : List.of());
+        isHeld ? hold.limits(load.total()).stream().map(this::margin).toList() : List.of(),
+        PartForces.of(scene.part().body(), there, load),
+        robot(index, t));
+  }
+
+  /** The joints are walked along when the robot is first asked for, and then kept. */
+  private Optional<RobotFigure> robot(int index, double t) {
+    if (scene.robot().isEmpty()) {
+      return Optional.empty();
+    }
+    RobotCell cell = scene.robot().get();
+    JointTape known = tape == null ? new JointTape(cell.track()) : tape;
+    tape = known;
+    return cell.robot().figure(known.at(index, t));
   }
 
   private int pieceAt(double time) {

@@ -60,14 +60,16 @@ class HeadlineTest {
   }
 
   @Test
-  void nowLineTellsTimeMoveAndMargin() throws SceneException {
+  void lineOfAnInstantTellsTimeMoveMarginAndMode() throws SceneException {
     StudyResult result = judged("cartons", Map.of());
     Playback playback = new Playback(result.scene(), result.requiredSafety());
-    assertEquals("0.500 s, move 1 (lift): margin 1.37", NowLine.of(result, playback.at(0.5)));
     assertEquals(
-        "0.878 s, move 2 (across): margin 0.54",
-        NowLine.of(result, playback.at(result.worst().time())));
+        "0.500 s, move 1 (lift): factor 2.74, margin 1.37, cup 2,1 peels first",
+        InstantLine.of(result, playback.at(0.5)));
+    assertEquals(
+        "0.878 s, move 2 (across): factor 1.08, margin 0.54, cup 2,1 slips first",
+        InstantLine.of(result, playback.at(result.worst().time())));
     double end = playback.duration();
-    assertTrue(NowLine.of(result, playback.at(end)).endsWith("not held"));
+    assertTrue(InstantLine.of(result, playback.at(end)).endsWith("not held"));
   }
 }

@@ -11,6 +11,7 @@ import io.github.holdpath.viewer.shot.NoGraphicsException;
 import io.github.holdpath.viewer.shot.Picture;
 import io.github.holdpath.viewer.shot.Studio;
 import io.github.holdpath.viewer.shot.Take;
+import io.github.holdpath.viewer.state.Show;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -23,6 +24,8 @@ import picocli.CommandLine.Option;
 /** The files that {@code view} makes: which, of what instant and how large. */
 final class TakeAway {
   private static final String WORST = "worst";
+  private static final String FIRST = "first";
+  private static final List<String> PARTS = List.of("robot", "tool", "part", "forces", "labels");
 
   @Option(
       names = "--picture",
@@ -68,6 +71,23 @@ final class TakeAway {
               + " scenes 1920x800 and 1440x600.")
   @Nullable String size;
 
+  @Option(
+      names = "--drop",
+      arity = "0..1",
+      paramLabel = "TIME",
+      fallbackValue = FIRST,
+      description =
+          "Show as an illustration how the part flies on where it leaves the grip: where the factor"
+              + " first falls below 1, or at a time at which the supply is lost, as 1.2s.")
+  private @Nullable String drop;
+
+  @Option(
+      names = "--without",
+      split = ",",
+      paramLabel = "WHAT",
+      description = "What not to show: robot, tool, part, forces, labels; several with commas.")
+  private List<String> without = List.of();
+
   /** Whether any file is wanted. */
   boolean any() {
     return picture != null || animation != null || glb != null;
@@ -101,6 +121,48 @@ final class TakeAway {
     if (!at.equals(WORST)) {
       instant();
     }
+    for (String what : without) {
+      if (!PARTS.contains(what)) {
+        throw new CallException("--without " + what + ": known are " + String.join(", ", PARTS));
+      }
+    }
+    dropTime();
+  }
+
+  /** When the part is let go; empty for the first instant at which it does not hold, or never. */
+  private OptionalDouble dropTime() throws CallException {
+    return drop == null || drop.equals(FIRST)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Seconds.of("--drop", drop, "1.2s, or leave it out"));
+  }
+
+  private Show show() {
+    return new Show(
+        !without.contains("robot"),
+        !without.contains("tool"),
+        !without.contains("part"),
+        true,
+        !without.contains("forces"),
+        !without.contains("labels"),
+        false,
+        drop != null);
+  }
+
+  private List<Take> dropped(List<Take> takes) throws CallException {
+    if (drop == null) {
+      return takes;
+    }
+    OptionalDouble time = dropTime();
+    List<Take> let =
+        time.isEmpty() ? takes : takes.stream().map(t -> t.withDropAt(time.getAsDouble())).toList();
+    if (let.stream().allMatch(t -> t.stage().flight().isEmpty())) {
+      throw new CallException(
+          time.isEmpty()
+              ? "--drop: no factor falls below 1, so nothing leaves the grip; give a time at which"
+                  + " the supply is lost, as --drop 1.2s"
+              : "--drop " + drop + ": the part is not held then; give a time at which it is");
+    }
+    return let;
   }
 
   private List<String> names() {
@@ -120,9 +182,10 @@ final class TakeAway {
   }
 
   /** Makes all files and writes them, then says so. */
-  void write(List<Take> takes, PrintWriter out) throws CallException, IOException {
+  void write(List<Take> judged, PrintWriter out) throws CallException, IOException {
     // No window is opened, so none of the desktop's parts may be asked for.
     System.setProperty("java.awt.headless", "true");
+    List<Take> takes = dropped(judged);
     double cycle = takes.stream().mapToDouble(Take::duration).max().orElseThrow();
     Animation frames = new Animation(cycle, slow, rate);
     limits(frames, takes.size());
@@ -153,14 +216,14 @@ final class TakeAway {
           ImageSize.of(size != null ? size : takes.size() == 1 ? "1280x800" : "1920x800");
       OptionalDouble time = instant();
       List<Double> shown = time.isPresent() ? List.of(time.getAsDouble()) : List.of();
-      Picture drawn = new Picture(studio, takes, shown, pixels.width(), pixels.height());
+      Picture drawn = new Picture(studio, takes, show(), shown, pixels.width(), pixels.height());
       outputs.add(picture, Picture.png(drawn.at(time)));
       done.add("Wrote " + picture + ", " + pixels + " pixels.");
     }
     if (animation != null) {
       ImageSize pixels =
           ImageSize.of(size != null ? size : takes.size() == 1 ? "960x600" : "1440x600");
-      outputs.add(animation, frames.apng(studio, takes, pixels.width(), pixels.height()));
+      outputs.add(animation, frames.apng(studio, takes, show(), pixels.width(), pixels.height()));
       done.add("Wrote " + animation + ", " + pixels + " pixels, " + frames.frames() + " frames.");
     }
   }

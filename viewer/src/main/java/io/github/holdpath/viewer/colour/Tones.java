@@ -26,6 +26,21 @@ public final class Tones {
   /** Tool and grip. */
   public static final int TOOL = 0x6B7480;
 
+  /** Arms and plates of the robot. */
+  public static final int ROBOT = 0xD6D9DC;
+
+  /** Joints, rails and rods of the robot. */
+  public static final int ROBOT_JOINT = 0xBFC4C9;
+
+  /** What the robot stands on. */
+  public static final int ROBOT_BASE = 0xCBCFD3;
+
+  /** Frame, stem and fingers of the tool. */
+  public static final int TOOL_BODY = 0x9BA3AD;
+
+  /** Flight of a part that has left the grip. */
+  public static final int FLIGHT = 0x3A3D42;
+
   /** Text. */
   public static final int INK = 0x22262B;
 

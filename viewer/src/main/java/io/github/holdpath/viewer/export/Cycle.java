@@ -3,6 +3,7 @@ package io.github.holdpath.viewer.export;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.state.Item;
+import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,16 +27,19 @@ record Cycle(List<Item> items, double[] times, List<List<Pose>> poses, List<Pose
   /** Times nearer than this are one, s: single precision must tell them apart. */
   private static final double SAME = 1e-4;
 
+  /** Arrows change their shape all the time: they cannot come along. */
+  private static final Show SHOW = Show.DEFAULT.withForces(false);
+
   static Cycle of(Stage stage) {
     Playback playback = stage.playback();
-    List<Item> items = stage.at(playback.at(stage.worstTime()));
+    List<Item> items = stage.at(playback.at(stage.worstTime()), SHOW);
     double[] times = times(playback);
     List<List<Pose>> poses = new ArrayList<>();
     items.forEach(item -> poses.add(new ArrayList<>()));
     List<Pose> grip = new ArrayList<>();
     for (double t : times) {
       Playback.Instant now = playback.at(t);
-      List<Item> there = stage.at(now);
+      List<Item> there = stage.at(now, SHOW);
       if (!alike(items, there)) {
         return new Cycle(items, new double[0], List.of(), List.of());
       }

@@ -95,6 +95,7 @@ final class GltfItems {
           case GROUND -> "floor";
           case MACHINE -> "grip or machine";
           case PART -> "part";
+          case FORCE -> "force";
           case PATH -> "path";
         };
     int number = named.merge(item.layer(), 1, Integer::sum);

@@ -1,5 +1,7 @@
 package io.github.holdpath.viewer.mesh;
 
+import java.util.List;
+
 /**
  * A surface of triangles, each wound counter-clockwise as seen from outside.
  *
@@ -26,6 +28,28 @@ public record MeshData(double[] positions, double[] normals, int[] colours, int[
         throw new IllegalArgumentException("positions must be finite, but one was " + v);
       }
     }
+  }
+
+  /** Several surfaces as one. */
+  public static MeshData joined(List<MeshData> all) {
+    int vertices = all.stream().mapToInt(MeshData::size).sum();
+    int corners = all.stream().mapToInt(m -> m.triangles.length).sum();
+    double[] positions = new double[3 * vertices];
+    double[] normals = new double[3 * vertices];
+    int[] colours = new int[vertices];
+    int[] triangles = new int[corners];
+    int vertex = 0;
+    int corner = 0;
+    for (MeshData m : all) {
+      System.arraycopy(m.positions, 0, positions, 3 * vertex, m.positions.length);
+      System.arraycopy(m.normals, 0, normals, 3 * vertex, m.normals.length);
+      System.arraycopy(m.colours, 0, colours, vertex, m.size());
+      for (int t : m.triangles) {
+        triangles[corner++] = vertex + t;
+      }
+      vertex += m.size();
+    }
+    return new MeshData(positions, normals, colours, triangles);
   }
 
   /** Number of vertices. */

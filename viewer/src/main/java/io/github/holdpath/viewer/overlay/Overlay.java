@@ -1,29 +1,32 @@
 package io.github.holdpath.viewer.overlay;
 
 import io.github.holdpath.sim.report.Headline;
+import io.github.holdpath.sim.report.InstantLine;
+import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
+import io.github.holdpath.viewer.state.Flight;
+import io.github.holdpath.viewer.state.ForceArrows;
 import io.github.holdpath.viewer.state.PathRuns;
+import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
 import io.github.holdpath.viewer.state.Waypoint;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Words over an image: headline above, caution below, the meaning of the colours at the left, names
- * of places and the mark of the worst one in the scene. All sizes follow the image's.
+ * Words over an image: headline above, caution below, the meaning of colours and arrows at the
+ * left, names of places, values of forces and the mark of the worst place in the scene. All sizes
+ * follow the image's.
  */
 public final class Overlay {
   /** Text size per image height, and its bounds, pixels. */
@@ -33,43 +36,25 @@ public final class Overlay {
 
   private final Graphics2D g;
   private final Stage scene;
+  private final Playback.Instant now;
+  private final Show show;
   private final View view;
-  private final Words words;
+  private final String name;
   private final double em;
+  private final Pen pen;
   private final Placer placer;
 
-  private Overlay(Graphics2D g, Stage scene, View view, Words words) {
+  private Overlay(
+      Graphics2D g, Stage scene, Playback.Instant now, Show show, View view, String name) {
     this.g = g;
     this.scene = scene;
+    this.now = now;
+    this.show = show;
     this.view = view;
-    this.words = words;
-    this.em = words.em();
-    this.placer = new Placer(view.width(), view.height());
-  }
-
-  /**
-   * What is said over an image besides the words of the scene.
-   *
-   * @param em size of plain text, pixels
-   * @param name before the title, to tell two scenes apart; empty for none
-   * @param now line about the instant that is shown; empty for none
-   * @param swatch colour of a mark before that line
-   */
-  public record Words(double em, String name, String now, int swatch) {
-    /** For one scene in an image. */
-    public static Words alone(int width, int height) {
-      return new Words(Overlay.em(width, height), "", "", Tones.INK);
-    }
-
-    /** The same with a line about the instant that is shown. */
-    public Words at(String line, int rgb) {
-      return new Words(em, name, line, rgb);
-    }
-
-    /** The same with a name before the title. */
-    public Words named(String text) {
-      return new Words(em, text, now, swatch);
-    }
+    this.name = name;
+    this.em = em(view.width(), view.height());
+    this.pen = new Pen(g, view, em);
+    this.placer = pen.placer;
   }
 
   private static double em(int width, int height) {
@@ -87,37 +72,66 @@ public final class Overlay {
     return new View.Area(13 * em, 10 * em, width - 9 * em, height - 7 * em);
   }
 
-  /** Draws the words of a scene over its image. */
+  /** Draws the words of a scene over its image, as usually shown where it is tightest. */
   public static void draw(BufferedImage image, Stage scene, View view) {
-    draw(image, scene, view, Words.alone(view.width(), view.height()));
+    draw(image, scene, scene.playback().at(scene.worstTime()), Show.DEFAULT, view, "");
   }
 
-  /** Draws the words of a scene, and others besides, over its image. */
-  public static void draw(BufferedImage image, Stage scene, View view, Words words) {
+  /**
+   * Draws the words of a scene over its image.
+   *
+   * @param image to draw on
+   * @param scene what is shown
+   * @param now the instant that is shown, of the scene's playback
+   * @param show what is shown besides the path
+   * @param view from where
+   * @param name before the title, to tell two scenes apart; empty for none
+   */
+  public static void draw(
+      BufferedImage image, Stage scene, Playback.Instant now, Show show, View view, String name) {
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-      new Overlay(g, scene, view, words).draw();
+      new Overlay(g, scene, now, show, view, name).draw();
     } finally {
       g.dispose();
     }
   }
 
+  /** Time, move, factor, margin and mode of an instant in one line, to be placed elsewhere. */
+  public static String line(Stage scene, Playback.Instant now, Show show) {
+    return scene.flies(now, show)
+        ? InstantLine.gone(scene.result(), now)
+        : InstantLine.of(scene.result(), now);
+  }
+
   private void draw() {
     double below = headline();
     double above = caution();
-    now(above);
-    legend(Math.max(10.5 * em, below + 0.9 * em));
+    if (show.line()) {
+      line(above);
+    }
+    List<ForceArrows.Arrow> arrows =
+        scene.forces(now, show) ? scene.arrows().arrows(now.forces()) : List.of();
+    Legend legend = new Legend(pen);
+    double y = legend.margins(Math.max(10.5 * em, below + 0.9 * em));
+    legend.forces(y + 1.6 * em, scene.arrows(), arrows);
     for (PathRuns.Link link : scene.links()) {
       View.Spot s = view.project(link.from());
       placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
     }
-    worst();
-    scene.waypoints().forEach(this::waypoint);
-    axes();
+    if (show.labels()) {
+      worst();
+    }
+    arrows.forEach(this::force);
+    flight();
+    if (show.labels()) {
+      scene.waypoints().forEach(this::waypoint);
+      axes();
+    }
     scene.floor().forEach(this::floorMark);
   }
 
@@ -125,14 +139,16 @@ public final class Overlay {
   private double headline() {
     Headline h = scene.headline();
     double y = 2.2 * em;
-    String name = words.name().isEmpty() ? "" : words.name() + ": ";
-    y = line(name + h.title() + " — " + h.subject(), em, y, Font.PLAIN, 1.05, Tones.FAINT_INK);
-    y = line(h.verdict(), em, y + 0.35 * em, Font.BOLD, 1.45, verdictRgb(h));
+    String before = name.isEmpty() ? "" : name + ": ";
+    y =
+        pen.line(
+            before + h.title() + " — " + h.subject(), em, y, Font.PLAIN, 1.05, Tones.FAINT_INK);
+    y = pen.line(h.verdict(), em, y + 0.35 * em, Font.BOLD, 1.45, verdictRgb(h));
     if (h.tightest().isPresent()) {
-      y = line(h.tightest().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
+      y = pen.line(h.tightest().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
     }
     if (h.swing().isPresent()) {
-      y = line(h.swing().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
+      y = pen.line(h.swing().get(), em, y, Font.PLAIN, 1.05, Tones.INK);
     }
     placer.take(new Rectangle2D.Double(0, 0, view.width(), y));
     return y;
@@ -144,190 +160,130 @@ public final class Overlay {
 
   /** Tells where it begins, pixels from the upper edge. */
   private double caution() {
-    List<String> lines = wrap("Caution: " + scene.headline().caution(), 0.85);
-    double y = view.height() - 1.25 * em * (lines.size() - 1) * 0.9 - 0.8 * em;
+    List<String> lines = pen.wrap("Caution: " + scene.headline().caution(), 0.85);
+    double step = 1.25 * em * 0.9;
+    double y = view.height() - step * (lines.size() - 1) - 0.8 * em;
     double above = y - em;
     placer.take(new Rectangle2D.Double(0, y - em, view.width(), view.height()));
-    for (String text : lines) {
-      font(Font.PLAIN, 0.85);
-      g.setColor(new Color(Tones.FAINT_INK));
-      g.drawString(text, (float) em, (float) y);
-      y += 1.25 * em * 0.9;
+    paragraph(lines, y, Tones.FAINT_INK);
+    Optional<Flight> shown = scene.flight().filter(f -> show.drop());
+    if (shown.isPresent()) {
+      List<String> words = pen.wrap(InstantLine.of(shown.get().drop()), 0.85);
+      double top = y - step * words.size() - 0.5 * em;
+      placer.take(new Rectangle2D.Double(0, top - em, view.width(), y - top));
+      paragraph(words, top, Tones.INK);
+      above = top - em;
     }
     return above;
   }
 
+  private void paragraph(List<String> lines, double from, int rgb) {
+    double y = from;
+    for (String text : lines) {
+      pen.font(Font.PLAIN, 0.85);
+      pen.colour(rgb);
+      pen.words(text, em, y);
+      y += 1.25 * em * 0.9;
+    }
+  }
+
   /** The line of the instant, with a swatch of the margin's colour, above the caution. */
-  private void now(double below) {
-    if (words.now().isEmpty()) {
-      return;
-    }
+  private void line(double below) {
+    String text = line(scene, now, show);
     double y = below - 0.4 * em;
-    FontMetrics metrics = font(Font.BOLD, 1.2);
-    double width = metrics.stringWidth(words.now()) + 3.2 * em;
+    FontMetrics metrics = pen.font(Font.BOLD, 1.2);
+    double width = metrics.stringWidth(text) + 3.2 * em;
     placer.take(new Rectangle2D.Double(0, y - 1.6 * em, width, 2 * em));
-    g.setColor(new Color(words.swatch()));
+    pen.colour(
+        now.first()
+            .map(f -> MarginStep.of(f.factor() / scene.result().requiredSafety()).rgb())
+            .orElse(Tones.NOT_HELD));
     g.fill(new Rectangle2D.Double(em, y - 0.9 * em, em, em));
-    g.setColor(new Color(Tones.INK));
-    g.drawString(words.now(), (float) (2.5 * em), (float) y);
-  }
-
-  private double line(String text, double x, double y, int style, double size, int rgb) {
-    double at = y;
-    for (String part : wrap(text, style == Font.BOLD ? size * 1.1 : size)) {
-      font(style, size);
-      g.setColor(new Color(rgb));
-      g.drawString(part, (float) x, (float) at);
-      at += 1.45 * size * em;
-    }
-    return at;
-  }
-
-  private List<String> wrap(String text, double size) {
-    FontMetrics metrics = font(Font.PLAIN, size);
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && metrics.stringWidth(longer) > view.width() - 2 * em) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = longer;
-      }
-    }
-    lines.add(line);
-    return lines;
-  }
-
-  /** From the best step down to the worst, as high in the image as in the meaning. */
-  private void legend(double start) {
-    double x = em;
-    double y = start;
-    double top = y - 1.2 * em;
-    font(Font.BOLD, 0.95);
-    g.setColor(new Color(Tones.INK));
-    g.drawString("Margin", (float) x, (float) y);
-    font(Font.PLAIN, 0.85);
-    g.setColor(new Color(Tones.FAINT_INK));
-    g.drawString("factor / required", (float) x, (float) (y + 1.2 * em));
-    y += 2.1 * em;
-    MarginStep[] steps = MarginStep.values();
-    for (int i = steps.length - 1; i >= 0; i--) {
-      y = legendRow(y, steps[i].rgb(), range(steps[i]), steps[i].passes() ? 0.75 : 1.1);
-      if (steps[i] == MarginStep.JUST_ABOVE) {
-        g.setColor(new Color(Tones.INK));
-        g.setStroke(new BasicStroke((float) (em * 0.08)));
-        g.draw(new Line2D.Double(x, y - 0.02 * em, x + 9 * em, y - 0.02 * em));
-        y += 0.35 * em;
-      }
-    }
-    y = legendRow(y + 0.3 * em, Tones.NOT_HELD, "not held", 0.4);
-    placer.take(new Rectangle2D.Double(0, top, 10.5 * em, y - top));
-  }
-
-  private double legendRow(double y, int rgb, String text, double thick) {
-    g.setColor(new Color(rgb));
-    double middle = y + 0.65 * em;
-    if (thick > 1) {
-      for (int k = 0; k < 3; k++) {
-        double x = em + 0.85 * em * k;
-        g.fill(new Rectangle2D.Double(x, middle - 0.3 * em, 0.85 * em, 0.6 * em));
-        g.fill(
-            new Rectangle2D.Double(x + 0.2 * em, middle - thick * em / 2, 0.45 * em, thick * em));
-      }
-    } else {
-      g.fill(new Rectangle2D.Double(em, middle - thick * em / 2, 2.55 * em, thick * em));
-    }
-    font(Font.PLAIN, 0.9);
-    g.setColor(new Color(Tones.INK));
-    g.drawString(text, (float) (4.2 * em), (float) (middle + 0.33 * em));
-    return y + 1.4 * em;
-  }
-
-  private static String range(MarginStep step) {
-    if (step.from() == 0) {
-      return "below " + step.to();
-    }
-    return Double.isInfinite(step.to())
-        ? step.from() + " and more"
-        : step.from() + " to " + step.to();
+    pen.colour(Tones.INK);
+    pen.words(text, 2.5 * em, y);
   }
 
   private void worst() {
     View.Spot s = view.project(scene.worst());
-    Color colour = new Color(scene.worstStep().rgb());
-    ring(s, 1.1 * em, new Color(Tones.PAPER), 0.42 * em);
-    ring(s, 1.1 * em, colour, 0.2 * em);
+    int rgb = scene.worstStep().rgb();
+    ring(s, 1.1 * em, Tones.PAPER, 0.42 * em);
+    ring(s, 1.1 * em, rgb, 0.2 * em);
     Optional<String> mark = scene.headline().mark();
     if (mark.isEmpty()) {
       return;
     }
-    FontMetrics metrics = font(Font.BOLD, 1.0);
+    FontMetrics metrics = pen.font(Font.BOLD, 1.0);
     double width = metrics.stringWidth(mark.get()) + 1.2 * em;
     Optional<Rectangle2D> place = placer.beside(s.x(), s.y(), width, 1.9 * em, 1.8 * em, 8);
     if (place.isEmpty()) {
       return;
     }
     Rectangle2D box = place.get();
-    double endX = Math.max(box.getMinX(), Math.min(box.getMaxX(), s.x()));
-    double endY = Math.max(box.getMinY(), Math.min(box.getMaxY(), s.y()));
-    double away = Math.hypot(endX - s.x(), endY - s.y());
-    g.setStroke(new BasicStroke((float) (0.12 * em)));
-    g.setColor(colour);
-    g.draw(
-        new Line2D.Double(
-            s.x() + (endX - s.x()) * 1.1 * em / away,
-            s.y() + (endY - s.y()) * 1.1 * em / away,
-            endX,
-            endY));
-    g.setColor(new Color(Tones.PAPER));
+    pen.stroke(0.12 * em);
+    pen.lead(s, box, 1.1 * em, rgb);
+    pen.colour(Tones.PAPER);
     g.fill(box);
-    g.setColor(colour);
+    pen.colour(rgb);
     g.draw(box);
-    g.setColor(new Color(Tones.INK));
-    g.drawString(mark.get(), (float) (box.getX() + 0.6 * em), (float) (box.getY() + 1.3 * em));
+    pen.colour(Tones.INK);
+    pen.words(mark.get(), box.getX() + 0.6 * em, box.getY() + 1.3 * em);
   }
 
-  private void ring(View.Spot s, double radius, Color colour, double thick) {
-    g.setColor(colour);
-    g.setStroke(new BasicStroke((float) thick));
+  private void ring(View.Spot s, double radius, int rgb, double thick) {
+    pen.colour(rgb);
+    pen.stroke(thick);
     g.draw(new Ellipse2D.Double(s.x() - radius, s.y() - radius, 2 * radius, 2 * radius));
+  }
+
+  /** Name and value beside the tip of an arrow. */
+  private void force(ForceArrows.Arrow a) {
+    View.Spot s = view.project(a.to());
+    String text = a.kind().label() + " " + Legend.number(a.value()) + " " + a.kind().unit();
+    pen.label(s, text, 0.9, 0.7 * em, 8, a.kind().rgb())
+        .ifPresent(
+            box -> {
+              pen.stroke(0.07 * em);
+              pen.lead(s, box, 0.5 * em, a.kind().rgb());
+            });
+  }
+
+  /** Speeds at both ends of the flight. */
+  private void flight() {
+    scene
+        .flight()
+        .filter(f -> show.drop())
+        .ifPresent(
+            f -> {
+              View.Spot from = view.project(f.drop().centre(f.drop().leaves()));
+              View.Spot to = view.project(f.drop().landing());
+              pen.label(from, "illustration: leaves", 0.9, 0.7 * em, 8, Tones.FLIGHT);
+              String speed = Legend.number(rounded(f.drop().landingSpeed())) + " m/s, ";
+              String energy = Legend.number(rounded(f.drop().landingEnergy())) + " J";
+              pen.label(to, "lands: " + speed + energy, 0.9, 0.7 * em, 8, Tones.FLIGHT);
+            });
+  }
+
+  private static double rounded(double v) {
+    return new java.math.BigDecimal(v).round(new java.math.MathContext(2)).doubleValue();
   }
 
   private void waypoint(Waypoint w) {
     View.Spot s = view.project(w.place());
     double r = 0.28 * em;
-    g.setColor(new Color(Tones.PAPER));
+    pen.colour(Tones.PAPER);
     g.fill(new Ellipse2D.Double(s.x() - r, s.y() - r, 2 * r, 2 * r));
-    g.setStroke(new BasicStroke((float) (0.12 * em)));
-    g.setColor(new Color(Tones.INK));
+    pen.stroke(0.12 * em);
+    pen.colour(Tones.INK);
     g.draw(new Ellipse2D.Double(s.x() - r, s.y() - r, 2 * r, 2 * r));
-    label(s, w.label(), 0.95, 0.7 * em, 6, Tones.INK);
+    pen.label(s, w.label(), 0.95, 0.7 * em, 6, Tones.INK);
   }
 
   private void axes() {
     String[] names = {"x", "y", "z"};
     for (int k = 0; k < scene.axes().size(); k++) {
       View.Spot s = view.project(scene.axes().get(k));
-      label(s, names[k], 0.95, 0.3 * em, 3, Tones.AXIS);
+      pen.label(s, names[k], 0.95, 0.3 * em, 3, Tones.AXIS);
     }
-  }
-
-  /** A name beside a spot, on a ground that keeps it readable over lines. */
-  private void label(View.Spot s, String text, double size, double gap, int rings, int rgb) {
-    FontMetrics metrics = font(Font.PLAIN, size);
-    double width = metrics.stringWidth(text) + 0.5 * em;
-    placer
-        .beside(s.x(), s.y(), width, 1.35 * em * size, gap, rings)
-        .ifPresent(
-            box -> {
-              g.setColor(new Color(0xCCF6F4EE, true));
-              g.fill(box);
-              g.setColor(new Color(rgb));
-              g.drawString(
-                  text, (float) (box.getX() + 0.25 * em), (float) (box.getY() + 1.05 * em * size));
-            });
   }
 
   /** A number of the floor, at the nearer end of its line that is in sight and free. */
@@ -339,7 +295,7 @@ public final class Overlay {
       near = far;
       far = swap;
     }
-    FontMetrics metrics = font(Font.PLAIN, 0.8);
+    FontMetrics metrics = pen.font(Font.PLAIN, 0.8);
     double width = metrics.stringWidth(mark.text());
     for (View.Spot s : List.of(near, far)) {
       Rectangle2D box =
@@ -347,14 +303,9 @@ public final class Overlay {
       if (placer.free(box)) {
         placer.take(box);
         g.setColor(new Color(Tones.FAINT_INK));
-        g.drawString(mark.text(), (float) box.getX(), (float) (box.getY() + 0.85 * em));
+        pen.words(mark.text(), box.getX(), box.getY() + 0.85 * em);
         return;
       }
     }
-  }
-
-  private FontMetrics font(int style, double size) {
-    g.setFont(new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (size * em)));
-    return g.getFontMetrics();
   }
 }

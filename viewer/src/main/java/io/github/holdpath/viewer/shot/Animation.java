@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.shot;
 
 import io.github.holdpath.viewer.export.Apng;
+import io.github.holdpath.viewer.state.Show;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,13 +48,13 @@ public record Animation(double cycle, double slow, double rate) {
   }
 
   /** The file: draws all frames. */
-  public byte[] apng(Studio studio, List<Take> takes, int width, int height)
+  public byte[] apng(Studio studio, List<Take> takes, Show show, int width, int height)
       throws NoFontsException {
     List<Double> fitted = new ArrayList<>();
     for (int i = 0; i <= FITTED; i++) {
       fitted.add(cycle * i / FITTED);
     }
-    Picture picture = new Picture(studio, takes, fitted, width, height);
+    Picture picture = new Picture(studio, takes, show, fitted, width, height);
     Apng file = new Apng(width, height);
     for (int i = 0; i < frames(); i++) {
       BufferedImage image = picture.at(OptionalDouble.of(time(i)));

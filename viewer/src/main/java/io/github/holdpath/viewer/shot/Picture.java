@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.overlay.Overlay;
+import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
 import java.awt.Color;
@@ -28,6 +29,7 @@ public final class Picture {
 
   private final Studio studio;
   private final List<Take> takes;
+  private final Show show;
   private final List<View> views;
   private final int width;
   private final int height;
@@ -37,41 +39,65 @@ public final class Picture {
    *
    * @param studio that draws
    * @param takes one scene, or two
+   * @param show what is shown besides the path
    * @param times instants that will be asked for, s, so that all of them fit; may be empty
    * @param width of the image, pixels
    * @param height of the image, pixels
    */
-  public Picture(Studio studio, List<Take> takes, List<Double> times, int width, int height) {
+  public Picture(
+      Studio studio, List<Take> takes, Show show, List<Double> times, int width, int height) {
     if (takes.isEmpty() || takes.size() > 2) {
       throw new IllegalArgumentException("takes must be one or two, but are " + takes.size());
     }
     this.studio = studio;
     this.takes = List.copyOf(takes);
+    this.show = show;
     this.width = width;
     this.height = height;
-    this.views = views(this.takes, times, width / takes.size(), height);
+    this.views = views(this.takes, show, times, width / takes.size(), height);
   }
 
-  /** The view of a scene in an image of a size in pixels. */
+  /** The view of a scene in an image of a size in pixels, as usually shown. */
   public static View view(Stage scene, int width, int height) {
-    return View.fitted(scene.fit(), Overlay.sceneArea(width, height), width, height);
+    return view(scene, Show.DEFAULT, width, height);
+  }
+
+  /** The same with what is shown besides the path. */
+  public static View view(Stage scene, Show show, int width, int height) {
+    return View.fitted(scene.fit(show), Overlay.sceneArea(width, height), width, height);
   }
 
   /** Draws scene and words, with the part where the grip is tightest. */
   public static BufferedImage of(Studio studio, Stage scene, int width, int height) {
-    View view = view(scene, width, height);
-    BufferedImage image =
-        studio.drawLarge(scene.at(scene.playback().at(scene.worstTime())), view, lineWidth(height));
-    Overlay.draw(image, scene, view);
+    return of(studio, scene, scene.worstTime(), Show.DEFAULT, width, height);
+  }
+
+  /**
+   * Draws scene and words at an instant.
+   *
+   * @param studio that draws
+   * @param scene what is shown
+   * @param time s
+   * @param show what is shown besides the path
+   * @param width of the image, pixels
+   * @param height of the image, pixels
+   */
+  public static BufferedImage of(
+      Studio studio, Stage scene, double time, Show show, int width, int height) {
+    View view = view(scene, show, width, height);
+    Playback.Instant now = scene.playback().at(time);
+    BufferedImage image = studio.drawLarge(scene.at(now, show), view, lineWidth(height));
+    Overlay.draw(image, scene, now, show, view, "");
     return image;
   }
 
   /** The same camera for both, moved with the middle of what it looks at. */
-  private static List<View> views(List<Take> takes, List<Double> times, int width, int height) {
-    List<Vec3> points = new ArrayList<>(takes.get(0).fit(times));
+  private static List<View> views(
+      List<Take> takes, Show show, List<Double> times, int width, int height) {
+    List<Vec3> points = new ArrayList<>(takes.get(0).fit(show, times));
     Vec3 shift = Vec3.ZERO;
     if (takes.size() == 2) {
-      List<Vec3> others = takes.get(1).fit(times);
+      List<Vec3> others = takes.get(1).fit(show, times);
       shift = middle(others).minus(middle(points));
       for (Vec3 p : others) {
         points.add(p.minus(shift));
@@ -131,16 +157,10 @@ public final class Picture {
   private BufferedImage one(Take take, View view, OptionalDouble time) throws NoFontsException {
     Stage stage = take.stage();
     Playback.Instant now = stage.playback().at(time.orElse(stage.worstTime()));
-    BufferedImage image = studio.drawLarge(stage.at(now), view, lineWidth(height));
-    Overlay.Words words = Overlay.Words.alone(view.width(), view.height());
-    if (takes.size() == 2) {
-      words = words.named(take.name());
-    }
-    if (time.isPresent()) {
-      words = words.at(take.words(now), take.rgb(now));
-    }
+    Show shown = show.withLine(time.isPresent());
+    BufferedImage image = studio.drawLarge(stage.at(now, shown), view, lineWidth(height));
     NoFontsException.unless(Picture::measureALetter);
-    Overlay.draw(image, stage, view, words);
+    Overlay.draw(image, stage, now, shown, view, takes.size() == 2 ? take.name() : "");
     return image;
   }
 

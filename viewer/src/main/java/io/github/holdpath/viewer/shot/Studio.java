@@ -162,7 +162,7 @@ public final class Studio implements AutoCloseable {
     renderer.setBackgroundColor(ToEngine.colour(Tones.PAPER, 1));
     renderer.clearBuffers(true, true, true);
     for (Layer layer : Layer.values()) {
-      if (layer == Layer.PATH) {
+      if (layer == Layer.FORCE || layer == Layer.PATH) {
         // Part and grip must not hide the path: it is what the picture is for.
         renderer.clearBuffers(false, true, false);
       }

@@ -1,14 +1,11 @@
 package io.github.holdpath.viewer.shot;
 
 import io.github.holdpath.dynamics.spatial.Vec3;
-import io.github.holdpath.sim.report.NowLine;
-import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.sim.study.StudyResult;
-import io.github.holdpath.viewer.colour.MarginStep;
-import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.state.Item;
 import io.github.holdpath.viewer.state.Layer;
+import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,28 +23,21 @@ public record Take(StudyResult result, Stage stage, String name) {
     return new Take(result, Stage.of(result), name);
   }
 
+  /** The same with the part leaving the grip at an instant, s. */
+  public Take withDropAt(double time) {
+    return new Take(result, stage.withDropAt(time), name);
+  }
+
   /** Length of its motion, s. */
   public double duration() {
     return stage.playback().duration();
   }
 
-  /** Time, move and margin in words. */
-  String words(Playback.Instant now) {
-    return NowLine.of(result, now);
-  }
-
-  /** Colour of the margin at an instant. */
-  int rgb(Playback.Instant now) {
-    return now.first()
-        .map(f -> MarginStep.of(f.factor() / result.requiredSafety()).rgb())
-        .orElse(Tones.NOT_HELD);
-  }
-
   /** Points that must be seen at some instants: those of the stage, and all that moves. */
-  List<Vec3> fit(List<Double> times) {
-    List<Vec3> points = new ArrayList<>(stage.fit());
+  List<Vec3> fit(Show show, List<Double> times) {
+    List<Vec3> points = new ArrayList<>(stage.fit(show));
     for (double t : times) {
-      for (Item item : stage.at(stage.playback().at(t))) {
+      for (Item item : stage.at(stage.playback().at(t), show)) {
         if (item instanceof Item.Body body
             && (body.layer() == Layer.MACHINE || body.layer() == Layer.PART)) {
           corners(body.mesh()).forEach(p -> points.add(body.pose().apply(p)));

@@ -14,6 +14,7 @@ import io.github.holdpath.viewer.mesh.LineData;
 import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.mesh.Solids;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,17 +30,21 @@ public final class Actors {
   };
 
   /** Thickness of a contact's body per the length of its shorter side. */
-  private static final double BODY = 0.35;
+  static final double BODY = 0.35;
 
   /** Width of a line of contact as drawn, per its length. */
   private static final double LINE_WIDTH = 0.08;
 
   private static final double PART_OPACITY = 0.55;
 
+  /** Of the part where it lands. */
+  private static final double GHOST_OPACITY = 0.25;
+
   private final Optional<MeshData> part;
   private final Optional<LineData> edges;
   private final List<MeshData> patches;
   private final List<Vec3> reach;
+  private final MeshData tool;
 
   /** Of a scene; all meshes in the grip frame. */
   Actors(Scene scene) {
@@ -62,6 +67,7 @@ public final class Actors {
     this.part = body;
     this.edges = lines;
     this.patches = all.stream().map(Actors::patch).toList();
+    this.tool = ToolShape.of(scene);
     this.reach = List.copyOf(corners);
   }
 
@@ -70,18 +76,51 @@ public final class Actors {
     return reach.stream().map(grip::apply).toList();
   }
 
-  /** All of it at one instant. */
-  List<Item> at(Playback.Instant now) {
+  /** Corners of the box in grip axes that the tool fills, world axes, m. */
+  List<Vec3> toolReach(Pose grip) {
+    double[] lo = Arrays.copyOf(tool.positions(), 3);
+    double[] hi = lo.clone();
+    double[] p = tool.positions();
+    for (int i = 0; i < p.length; i++) {
+      lo[i % 3] = Math.min(lo[i % 3], p[i]);
+      hi[i % 3] = Math.max(hi[i % 3], p[i]);
+    }
+    Vec3 middle = new Vec3((lo[0] + hi[0]) / 2, (lo[1] + hi[1]) / 2, (lo[2] + hi[2]) / 2);
+    Vec3 size = new Vec3(hi[0] - lo[0], hi[1] - lo[1], hi[2] - lo[2]);
+    return Solids.boxEdges(grip.times(new Pose(middle, Quaternion.IDENTITY)), size);
+  }
+
+  /** All of it at one instant: robot, tool, contacts and part, as far as they are shown. */
+  List<Item> at(Playback.Instant now, Show show, Optional<Flight> flight) {
     Pose grip = now.state().pose();
     List<Item> items = new ArrayList<>();
+    if (show.robot()) {
+      now.robot().ifPresent(figure -> items.add(RobotShape.item(figure)));
+    }
+    if (show.tool()) {
+      items.add(new Item.Body(tool, grip, Layer.MACHINE, Item.Body.WHITE, 1, true));
+    }
+    Optional<Flight> shown = flight.filter(f -> show.drop());
+    boolean flies = shown.map(f -> now.time() > f.drop().leaves()).orElse(false);
     for (int i = 0; i < patches.size(); i++) {
-      int rgb = now.held() ? MarginStep.of(now.margins().get(i)).rgb() : Tones.TOOL;
+      boolean own = show.contacts() && now.held() && !flies;
+      int rgb = own ? MarginStep.of(now.margins().get(i)).rgb() : Tones.TOOL;
       items.add(new Item.Body(patches.get(i), grip, Layer.MACHINE, rgb, 1, true));
     }
+    if (show.part()) {
+      Pose at = flies ? shown.orElseThrow().drop().pose(now.time()) : grip;
+      items.addAll(part(at, PART_OPACITY));
+      shown.ifPresent(f -> items.addAll(part(f.drop().pose(f.drop().lands()), GHOST_OPACITY)));
+    }
+    shown.ifPresent(f -> items.add(f.item()));
+    return items;
+  }
+
+  private List<Item> part(Pose at, double opacity) {
+    List<Item> items = new ArrayList<>();
     part.ifPresent(
-        mesh ->
-            items.add(new Item.Body(mesh, grip, Layer.PART, Item.Body.WHITE, PART_OPACITY, true)));
-    edges.ifPresent(lines -> items.add(new Item.Lines(lines, grip, Layer.PART)));
+        mesh -> items.add(new Item.Body(mesh, at, Layer.PART, Item.Body.WHITE, opacity, true)));
+    edges.ifPresent(lines -> items.add(new Item.Lines(lines, at, Layer.PART)));
     return items;
   }
 

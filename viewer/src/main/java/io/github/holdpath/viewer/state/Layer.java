@@ -8,6 +8,8 @@ public enum Layer {
   MACHINE,
   /** The part, which one can look through. */
   PART,
+  /** Forces and flight of the part: over the part, but not over the path. */
+  FORCE,
   /** The path and all that belongs to it: nothing hides it. */
   PATH
 }

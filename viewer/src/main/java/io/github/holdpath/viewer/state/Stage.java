@@ -3,6 +3,8 @@ package io.github.holdpath.viewer.state;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.report.Headline;
+import io.github.holdpath.sim.robot.RobotFigure;
+import io.github.holdpath.sim.study.Drop;
 import io.github.holdpath.sim.study.FactorTrace;
 import io.github.holdpath.sim.study.HoldStudy;
 import io.github.holdpath.sim.study.Playback;
@@ -15,6 +17,7 @@ import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.mesh.TubeMesh;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that is shown of a result: what stays while time goes on (floor, shadow and the path over
@@ -33,6 +36,10 @@ import java.util.List;
  * @param fit points that the view must show
  * @param actors what moves
  * @param playback how it moves
+ * @param result what is shown
+ * @param arrows scale of the forces
+ * @param flight of the part where it leaves the grip; empty where it does not
+ * @param floorHeight world z, m
  */
 public record Stage(
     List<LineData> ground,
@@ -47,9 +54,16 @@ public record Stage(
     Headline headline,
     List<Vec3> fit,
     Actors actors,
-    Playback playback) {
+    Playback playback,
+    StudyResult result,
+    ForceArrows arrows,
+    Optional<Flight> flight,
+    double floorHeight) {
   /** Radius of the path per the extent of what is shown. */
   private static final double RADIUS = 0.0058;
+
+  /** By how much the robot may make what is shown larger. */
+  private static final double LARGEST = 1.9;
 
   /** Length of a link in radii of the path. */
   private static final double LINK = 0.5;
@@ -92,7 +106,20 @@ public record Stage(
       }
     }
     Floor floor = Floor.below(fit);
-    double radius = RADIUS * extent(fit);
+    fit.addAll(actors.toolReach(grip));
+    Playback playback = new Playback(result.scene(), result.requiredSafety());
+    // Where the robot begins will do: where it is later needs a walk along all of the motion.
+    result
+        .scene()
+        .robot()
+        .flatMap(cell -> cell.robot().figure(cell.track().start()))
+        .ifPresent(f -> fit.addAll(near(f, extent(fit), fit)));
+    double extent = extent(fit);
+    double radius = RADIUS * extent;
+    ForceArrows arrows = ForceArrows.of(result.peaks(), extent);
+    // Room for the largest force, which mostly points up.
+    double longest = result.peaks().gripForce() / arrows.newtons();
+    fit.add(grip.position().plus(new Vec3(0, 0, longest)));
     List<PathRuns.Link> links = PathRuns.links(trace, LINK * radius);
     List<Vec3> axes =
         floor.contains(Vec3.ZERO)
@@ -115,20 +142,102 @@ public record Stage(
         Headline.of(result),
         fit,
         actors,
-        new Playback(result.scene(), result.requiredSafety()));
+        playback,
+        result,
+        arrows,
+        firstDrop(result, floor).map(d -> Flight.of(d, radius)),
+        floor.z());
+  }
+
+  /**
+   * The same with the part leaving the grip at a chosen instant, as where the supply is lost; the
+   * flight is empty if the part is not held then.
+   *
+   * @param time s
+   */
+  public Stage withDropAt(double time) {
+    Optional<Flight> chosen =
+        Drop.at(result.scene(), time, floorHeight).map(d -> Flight.of(d, RADIUS * extent(fit)));
+    return new Stage(
+        ground,
+        links,
+        path,
+        waypoints,
+        floor,
+        axes,
+        worst,
+        worstTime,
+        worstStep,
+        headline,
+        fit,
+        actors,
+        playback,
+        result,
+        arrows,
+        chosen,
+        floorHeight);
+  }
+
+  /** Only where the least factor is below 1 there is something to look for. */
+  private static Optional<Drop> firstDrop(StudyResult result, Floor floor) {
+    return result.factor() < 1 ? Drop.first(result.scene(), floor.z()) : Optional.empty();
+  }
+
+  /** Points of a robot that a view shows too: all of it, unless that makes the path small. */
+  private static List<Vec3> near(RobotFigure robot, double extent, List<Vec3> fit) {
+    List<Vec3> points = new ArrayList<>();
+    for (RobotFigure.Bone b : robot.bones()) {
+      points.add(b.from());
+      points.add(b.to());
+    }
+    List<Vec3> all = new ArrayList<>(fit);
+    all.addAll(points);
+    return extent(all) <= LARGEST * extent ? points : List.of();
+  }
+
+  /**
+   * Points that a view must show.
+   *
+   * @param show what is shown besides the path
+   */
+  public List<Vec3> fit(Show show) {
+    List<Vec3> points = new ArrayList<>(fit);
+    if (show.drop()) {
+      flight.ifPresent(f -> points.addAll(f.reach()));
+    }
+    return points;
+  }
+
+  /** Everything at one instant, as usually shown. */
+  public List<Item> at(Playback.Instant now) {
+    return at(now, Show.DEFAULT);
   }
 
   /**
    * Everything at one instant.
    *
    * @param now of this stage's playback
+   * @param show what is shown besides the path
    */
-  public List<Item> at(Playback.Instant now) {
+  public List<Item> at(Playback.Instant now, Show show) {
     List<Item> items = new ArrayList<>();
     ground.forEach(lines -> items.add(new Item.Lines(lines, Pose.IDENTITY, Layer.GROUND)));
-    items.addAll(actors.at(now));
+    items.addAll(actors.at(now, show, flight));
+    if (forces(now, show)) {
+      items.addAll(arrows.items(now.forces()));
+    }
     items.add(new Item.Body(path, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false));
     return items;
+  }
+
+  /** Whether arrows are drawn: while the part is held, and has not left the grip. */
+  public boolean forces(Playback.Instant now, Show show) {
+    return show.forces() && now.held() && !flies(now, show);
+  }
+
+  /** Whether the part is shown after it has left the grip. */
+  public boolean flies(Playback.Instant now, Show show) {
+    return show.drop() && flight.map(f -> now.time() > f.drop().leaves()).orElse(false);
   }
 
   private static double extent(List<Vec3> points) {

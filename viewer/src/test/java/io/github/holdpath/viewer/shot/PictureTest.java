@@ -6,14 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.abort;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.study.Drop;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
+import io.github.holdpath.viewer.state.ForceArrows;
+import io.github.holdpath.viewer.state.ForceKind;
 import io.github.holdpath.viewer.state.Item;
 import io.github.holdpath.viewer.state.PathRuns;
+import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
 import io.github.holdpath.viewer.state.View;
+import io.github.holdpath.viewer.state.Waypoint;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -72,7 +78,22 @@ class PictureTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cartons", "peaches", "shaft", "arm-log", "glass-sheet"})
+  @ValueSource(
+      strings = {
+        "arm-log",
+        "cartons",
+        "chocolates",
+        "circuit-board",
+        "cover",
+        "gear-blank",
+        "glass-sheet",
+        "paint-tin",
+        "paint-tin-plain",
+        "peaches",
+        "shaft",
+        "shaft-arm",
+        "steel-sheet"
+      })
   void pixelsOfThePathAreTheColoursOfItsMargins(String name) {
     Stage scene = Stage.of(Demo.judged(name));
     View view = Picture.view(scene, WIDTH, HEIGHT);
@@ -91,16 +112,31 @@ class PictureTest {
       }
     }
     assertTrue(places >= 20, places + " places");
-    assertTrue(seen.size() >= 2, "colours " + seen);
+    // A scene with much in hand all along its path has one colour only.
+    long steps = scene.links().stream().flatMap(l -> l.step().stream()).distinct().count();
+    assertTrue(seen.size() >= Math.min(2, steps), "colours " + seen);
   }
 
-  /** Whether no link of another colour is seen near it. */
+  /** Whether no link that may cover it is seen near it. */
   private static boolean clear(PathRuns.Link link, List<PathRuns.Link> all, View view) {
     View.Spot s = view.project(link.from());
     return all.stream()
-        .filter(other -> other.step().isPresent() && other.rgb() != link.rgb())
+        .filter(other -> mayCover(other, link))
         .map(other -> view.project(other.from()))
         .noneMatch(o -> Math.hypot(o.x() - s.x(), o.y() - s.y()) < CLEAR);
+  }
+
+  /**
+   * A link of another colour; one that is not held only where it crosses, as on the same line it is
+   * inside the thicker tube.
+   */
+  private static boolean mayCover(PathRuns.Link other, PathRuns.Link link) {
+    if (other.step().isPresent()) {
+      return other.rgb() != link.rgb();
+    }
+    Vec3 a = other.to().minus(other.from());
+    Vec3 b = link.to().minus(link.from());
+    return Math.abs(a.dot(b)) < 0.99 * a.norm() * b.norm();
   }
 
   @Test
@@ -130,6 +166,121 @@ class PictureTest {
       }
     }
     return count;
+  }
+
+  /** How a scene looks where it is tightest, without words. */
+  private static BufferedImage bare(Stage scene, double time, Show show) {
+    View view = Picture.view(scene, show, WIDTH, HEIGHT);
+    return studio().draw(scene.at(scene.playback().at(time), show), view, Studio.SMOOTH);
+  }
+
+  @Test
+  void arrowsPointTheWayTheyAct() {
+    Stage scene = Stage.of(Demo.judged("steel-sheet"));
+    View view = Picture.view(scene, WIDTH, HEIGHT);
+    BufferedImage with = bare(scene, scene.worstTime(), Show.DEFAULT);
+    BufferedImage without = bare(scene, scene.worstTime(), Show.DEFAULT.withForces(false));
+    Set<ForceKind> seen = EnumSet.noneOf(ForceKind.class);
+    for (ForceArrows.Arrow a :
+        scene.arrows().arrows(scene.playback().at(scene.worstTime()).forces())) {
+      if (a.kind() == ForceKind.GRAVITY || a.kind() == ForceKind.FORCE) {
+        double radius = scene.arrows().radius();
+        Vec3 along = a.to().minus(a.from()).unit();
+        View.Spot inHead = view.project(a.to().minus(along.times(2 * radius)));
+        View.Spot beyond = view.project(a.to().plus(along.times(3 * radius)));
+        assertEquals(a.kind().rgb(), pixel(with, inHead), a.kind() + " at its tip");
+        assertTrue(pixel(with, beyond) != a.kind().rgb(), a.kind() + " ends at its tip");
+        assertTrue(pixel(without, inHead) != a.kind().rgb());
+        // The head is broader than the shaft: it tells the way.
+        Vec3 aside = along.cross(view.forward()).unit().times(1.9 * radius);
+        double head = 6 * radius;
+        View.Spot broad = view.project(a.to().minus(along.times(head)).plus(aside));
+        View.Spot slim = view.project(a.to().minus(along.times(2 * head)).plus(aside));
+        assertEquals(a.kind().rgb(), pixel(with, broad), a.kind() + " has a head");
+        assertTrue(pixel(with, slim) != a.kind().rgb(), a.kind() + " has a shaft");
+        seen.add(a.kind());
+      }
+    }
+    assertEquals(EnumSet.of(ForceKind.GRAVITY, ForceKind.FORCE), seen);
+  }
+
+  private static int pixel(BufferedImage image, View.Spot s) {
+    return image.getRGB((int) s.x(), (int) s.y()) & 0xFFFFFF;
+  }
+
+  @Test
+  void robotIsDrawnBehindThePath() {
+    Stage scene = Stage.of(Demo.judged("cartons"));
+    View view = Picture.view(scene, WIDTH, HEIGHT);
+    BufferedImage with = bare(scene, scene.worstTime(), Show.DEFAULT);
+    BufferedImage without = bare(scene, scene.worstTime(), Show.DEFAULT.withRobot(false));
+    int changed = 0;
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        changed += with.getRGB(x, y) == without.getRGB(x, y) ? 0 : 1;
+      }
+    }
+    assertTrue(changed > WIDTH * HEIGHT / 50, changed + " pixels of robot");
+    int before = 0;
+    for (PathRuns.Link link : scene.links()) {
+      View.Spot s = view.project(link.from().plus(link.to()).times(0.5));
+      assertEquals(pixel(without, s), pixel(with, s), "path at " + link.from());
+      View.Spot above = new View.Spot(s.x(), s.y() - 12, s.depth());
+      before += pixel(with, above) == pixel(without, above) ? 0 : 1;
+    }
+    assertTrue(before > 20, "links before the robot: " + before);
+  }
+
+  @Test
+  void marksAndNamesStandAtTheirPlaces() {
+    Stage scene = Stage.of(Demo.judged("cartons"));
+    View view = Picture.view(scene, WIDTH, HEIGHT);
+    BufferedImage named = Picture.of(studio(), scene, WIDTH, HEIGHT);
+    Show bare = Show.DEFAULT.withLabels(false);
+    BufferedImage plain = Picture.of(studio(), scene, scene.worstTime(), bare, WIDTH, HEIGHT);
+    View.Spot worst = view.project(scene.worst());
+    double em = 0.0175 * HEIGHT;
+    int ring = 0;
+    for (int k = 0; k < 36; k++) {
+      double a = Math.toRadians(10 * k);
+      View.Spot s =
+          new View.Spot(worst.x() + 1.1 * em * Math.cos(a), worst.y() + 1.1 * em * Math.sin(a), 1);
+      ring += pixel(named, s) == scene.worstStep().rgb() ? 1 : 0;
+    }
+    assertTrue(ring > 24, "ring of the worst place, " + ring + " of 36");
+    for (Waypoint w : scene.waypoints()) {
+      View.Spot s = view.project(w.place());
+      assertEquals(Tones.PAPER, pixel(named, s), w.label());
+      assertTrue(pixel(plain, s) != Tones.PAPER, w.label());
+      assertTrue(inkAbout(named, s) > inkAbout(plain, s) + 20, "name " + w.label());
+    }
+  }
+
+  /** Pixels of ink within the room that a name may take. */
+  private static int inkAbout(BufferedImage image, View.Spot s) {
+    int count = 0;
+    for (int y = (int) Math.max(0, s.y() - 60); y < Math.min(HEIGHT, s.y() + 60); y++) {
+      for (int x = (int) Math.max(0, s.x() - 120); x < Math.min(WIDTH, s.x() + 120); x++) {
+        count += (image.getRGB(x, y) & 0xFFFFFF) == Tones.INK ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  @Test
+  void flightIsBeadedToTheLanding() {
+    Stage told = Stage.of(Demo.judged("cartons"));
+    Stage scene = told.withDropAt(0.5 * told.result().motion().heldTo());
+    Drop drop = scene.flight().orElseThrow().drop();
+    Show show = Show.DEFAULT.withDrop(true);
+    View view = Picture.view(scene, show, WIDTH, HEIGHT);
+    BufferedImage image = bare(scene, drop.lands(), show);
+    assertEquals(Tones.FLIGHT, pixel(image, view.project(drop.landing())));
+    assertTrue(drop.reach() > 0.1, "reach " + drop.reach());
+    BufferedImage words =
+        Picture.of(studio(), scene, drop.lands(), show.withLine(true), WIDTH, HEIGHT);
+    assertTrue(count(words, Tones.INK) > count(image, Tones.INK) + 500, "label");
+    assertEquals(0, count(bare(scene, drop.lands(), Show.DEFAULT), Tones.FLIGHT));
   }
 
   @Test
@@ -177,7 +328,7 @@ class PictureTest {
   void twoScenesHaveOneScaleAndEachItsVerdict() throws Exception {
     List<Take> takes = two();
     BufferedImage image =
-        new Picture(studio(), takes, List.of(), 1600, 800).at(OptionalDouble.empty());
+        new Picture(studio(), takes, Show.DEFAULT, List.of(), 1600, 800).at(OptionalDouble.empty());
     assertEquals(1600, image.getWidth());
     for (int half = 0; half < 2; half++) {
       BufferedImage side = image.getSubimage(800 * half, 0, 799, 800);
@@ -192,7 +343,7 @@ class PictureTest {
   @Test
   void anotherInstantShowsThePartElsewhere() throws Exception {
     List<Take> takes = List.of(Take.of(Demo.judged("cartons"), ""));
-    Picture picture = new Picture(studio(), takes, List.of(0.2, 1.4), 640, 400);
+    Picture picture = new Picture(studio(), takes, Show.DEFAULT, List.of(0.2, 1.4), 640, 400);
     byte[] one = Picture.png(picture.at(OptionalDouble.of(0.2)));
     byte[] two = Picture.png(picture.at(OptionalDouble.of(1.4)));
     assertArrayEquals(one, Picture.png(picture.at(OptionalDouble.of(0.2))));
@@ -204,8 +355,8 @@ class PictureTest {
     List<Take> takes = two();
     double cycle = Math.max(takes.get(0).duration(), takes.get(1).duration());
     Animation animation = new Animation(cycle, 1, 4);
-    byte[] file = animation.apng(studio(), takes, 700, 360);
-    assertArrayEquals(file, animation.apng(studio(), takes, 700, 360));
+    byte[] file = animation.apng(studio(), takes, Show.DEFAULT, 700, 360);
+    assertArrayEquals(file, animation.apng(studio(), takes, Show.DEFAULT, 700, 360));
     BufferedImage first = ImageIO.read(new ByteArrayInputStream(file));
     assertEquals(700, first.getWidth());
     assertTrue(count(first, Tones.PAPER) > 700 * 360 / 3);

@@ -1,0 +1,112 @@
+package io.github.holdpath.viewer.overlay;
+
+import io.github.holdpath.viewer.state.View;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes words of one image: sizes in em, each on a place of its own. */
+final class Pen {
+  private static final int GROUND = 0xCCF6F4EE;
+
+  final Graphics2D g;
+  final View view;
+  final double em;
+  final Placer placer;
+
+  Pen(Graphics2D g, View view, double em) {
+    this.g = g;
+    this.view = view;
+    this.em = em;
+    this.placer = new Placer(view.width(), view.height());
+  }
+
+  FontMetrics font(int style, double size) {
+    g.setFont(new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (size * em)));
+    return g.getFontMetrics();
+  }
+
+  void colour(int rgb) {
+    g.setColor(new Color(rgb));
+  }
+
+  void stroke(double thick) {
+    g.setStroke(new BasicStroke((float) thick));
+  }
+
+  void words(String text, double x, double y) {
+    g.drawString(text, (float) x, (float) y);
+  }
+
+  /** A paragraph; tells where the next one begins, pixels from the upper edge. */
+  double line(String text, double x, double y, int style, double size, int rgb) {
+    double at = y;
+    for (String part : wrap(text, style == Font.BOLD ? size * 1.1 : size)) {
+      FontMetrics metrics = font(style, size);
+      g.setColor(new Color(GROUND, true));
+      double wide = metrics.stringWidth(part) + 0.6 * em;
+      g.fill(new Rectangle2D.Double(x - 0.3 * em, at - 1.1 * size * em, wide, 1.5 * size * em));
+      colour(rgb);
+      words(part, x, at);
+      at += 1.45 * size * em;
+    }
+    return at;
+  }
+
+  List<String> wrap(String text, double size) {
+    FontMetrics metrics = font(Font.PLAIN, size);
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && metrics.stringWidth(longer) > view.width() - 2 * em) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  /** A name beside a spot, on a ground that keeps it readable over lines; tells where. */
+  Optional<Rectangle2D> label(
+      View.Spot s, String text, double size, double gap, int rings, int rgb) {
+    FontMetrics metrics = font(Font.PLAIN, size);
+    double width = metrics.stringWidth(text) + 0.5 * em;
+    Optional<Rectangle2D> place = placer.beside(s.x(), s.y(), width, 1.35 * em * size, gap, rings);
+    place.ifPresent(
+        box -> {
+          g.setColor(new Color(GROUND, true));
+          g.fill(box);
+          colour(rgb);
+          words(text, box.getX() + 0.25 * em, box.getY() + 1.05 * em * size);
+        });
+    return place;
+  }
+
+  /** A thin line from a spot to the nearest edge of a box. */
+  void lead(View.Spot s, Rectangle2D box, double free, int rgb) {
+    double endX = Math.max(box.getMinX(), Math.min(box.getMaxX(), s.x()));
+    double endY = Math.max(box.getMinY(), Math.min(box.getMaxY(), s.y()));
+    double away = Math.hypot(endX - s.x(), endY - s.y());
+    if (away <= free) {
+      return;
+    }
+    colour(rgb);
+    g.draw(
+        new Line2D.Double(
+            s.x() + (endX - s.x()) * free / away,
+            s.y() + (endY - s.y()) * free / away,
+            endX,
+            endY));
+  }
+}
