@@ -14,42 +14,57 @@ import java.awt.image.BufferedImage;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** {@code view}: a picture of a scene, its path coloured by margin. */
+/** {@code view}: a window on a scene, or a picture of it, its path coloured by margin. */
 @Command(
     name = "view",
-    description = "Where along the path is it tight? Makes a picture, the path coloured by margin.",
+    description = {
+      "Where along the path is it tight? Opens a window, the path coloured by margin.",
+      "With --picture it makes a picture instead and needs no display."
+    },
     footer = {
       "",
       "Example: holdpath view scenes/cartons.json --picture cartons.png --size 1280x800",
       "",
-      "Exit status: 0 the picture is made, 2 the call or a file is wrong or nothing can draw.",
-      "The verdict is in the picture; to branch on it in a script use check."
+      "Exit status: 0 the window was closed or the picture is made, 2 the call or a",
+      "file is wrong, nothing can draw or there is no display. The verdict is in window",
+      "and picture; to branch on it in a script use check."
     })
 final class ViewCommand implements Callable<Integer> {
   private static final int LEAST = 320;
   private static final int MOST = 4096;
+  private static final String HEADLESS = "java.awt.headless";
+  private static final String USUAL = "1280x800";
 
   private final PrintWriter out;
 
   @Mixin private SceneOptions options = new SceneOptions();
 
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "SCENE2",
+      description = "A second scene to show beside it, with the same clock; window only.")
+  private @Nullable String second;
+
   @Option(
       names = "--picture",
-      required = true,
       paramLabel = "FILE",
-      description = "Where to write the picture (PNG); it replaces a file of that name.")
-  private String picture = "";
+      description = "Where to write a picture (PNG); it replaces a file of that name.")
+  private @Nullable String picture;
 
   @Option(
       names = "--size",
       paramLabel = "WxH",
-      description = "Width and height in pixels, 1280x800 unless given.")
-  private String size = "1280x800";
+      description = "Width and height of the picture in pixels, 1280x800 unless given.")
+  private @Nullable String size;
 
   ViewCommand(PrintWriter out) {
     this.out = out;
@@ -57,23 +72,42 @@ final class ViewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    int[] pixels = pixels(size);
+    String file = picture;
+    if (file != null) {
+      picture(file);
+      return 0;
+    }
+    if (size != null) {
+      throw new CallException(
+          "--size is that of a picture; give --picture FILE with it, or leave it out");
+    }
+    WindowOf.jobs(options, Optional.ofNullable(second));
+    return 0;
+  }
+
+  private void picture(String file) throws Exception {
+    if (second != null) {
+      throw new CallException(
+          "a picture shows one scene; leave out " + second + " or make two pictures");
+    }
+    int[] pixels = pixels(size == null ? USUAL : size);
     Outputs target = new Outputs();
-    target.add(picture, new byte[0]);
+    target.add(file, new byte[0]);
     target.keep(Path.of(options.file()));
     LoadedScene loaded = options.load();
     StudyResult result = HoldStudy.run(loaded.scene(), options.requiredSafety(loaded));
     Outputs outputs = new Outputs();
-    outputs.add(picture, Picture.png(drawn(result, pixels[0], pixels[1])));
+    outputs.add(file, Picture.png(drawn(result, pixels[0], pixels[1])));
     outputs.write();
-    out.println("Wrote " + picture + ", " + pixels[0] + " x " + pixels[1] + " pixels.");
-    return 0;
+    out.println("Wrote " + file + ", " + pixels[0] + " x " + pixels[1] + " pixels.");
   }
 
   private static BufferedImage drawn(StudyResult result, int width, int height)
       throws CallException {
     // No window is opened, so none of the desktop's parts may be asked for.
-    System.setProperty("java.awt.headless", "true");
+    if (System.getProperty(HEADLESS) == null) {
+      System.setProperty(HEADLESS, "true");
+    }
     Stage scene = Stage.of(result);
     try (Studio studio = Studio.open()) {
       return Picture.of(studio, scene, width, height);

@@ -20,6 +20,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Words over an image: headline above, caution below, the meaning of the colours at the left, names
@@ -37,11 +38,11 @@ public final class Overlay {
   private final double em;
   private final Placer placer;
 
-  private Overlay(Graphics2D g, Stage scene, View view) {
+  private Overlay(Graphics2D g, Stage scene, View view, double em) {
     this.g = g;
     this.scene = scene;
     this.view = view;
-    this.em = em(view.width(), view.height());
+    this.em = em;
     this.placer = new Placer(view.width(), view.height());
   }
 
@@ -60,15 +61,47 @@ public final class Overlay {
     return new View.Area(13 * em, 10 * em, width - 9 * em, height - 7 * em);
   }
 
+  /**
+   * The part of an image that legend and marks leave to the scene.
+   *
+   * @param width of the image, pixels
+   * @param height of the image, pixels
+   * @param em size of the words, pixels
+   */
+  public static View.Area markedArea(int width, int height, double em) {
+    double left = Math.min(11 * em, width * 0.3);
+    double across = Math.min(7 * em, width * 0.15);
+    double down = Math.min(3 * em, height * 0.2);
+    return new View.Area(left, down, width - across, height - down);
+  }
+
   /** Draws the words of a scene over its image. */
   public static void draw(BufferedImage image, Stage scene, View view) {
+    on(image, scene, view, em(view.width(), view.height()), Overlay::draw);
+  }
+
+  /**
+   * Draws legend, names and the mark of the worst place, for a window that tells headline and
+   * caution elsewhere.
+   *
+   * @param image to draw on
+   * @param scene what it shows
+   * @param view from where
+   * @param em size of the words, pixels
+   */
+  public static void drawMarks(BufferedImage image, Stage scene, View view, double em) {
+    on(image, scene, view, em, Overlay::marks);
+  }
+
+  private static void on(
+      BufferedImage image, Stage scene, View view, double em, Consumer<Overlay> what) {
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-      new Overlay(g, scene, view).draw();
+      what.accept(new Overlay(g, scene, view, em));
     } finally {
       g.dispose();
     }
@@ -78,6 +111,15 @@ public final class Overlay {
     double below = headline();
     caution();
     legend(Math.max(10.5 * em, below + 0.9 * em));
+    inScene();
+  }
+
+  private void marks() {
+    legend(1.6 * em);
+    inScene();
+  }
+
+  private void inScene() {
     for (PathRuns.Link link : scene.links()) {
       View.Spot s = view.project(link.from());
       placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));

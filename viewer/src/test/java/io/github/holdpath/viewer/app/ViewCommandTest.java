@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.sim.cli.CallException;
 import io.github.holdpath.sim.cli.CommandSource;
-import io.github.holdpath.viewer.Demo;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -35,11 +34,28 @@ class ViewCommandTest {
   }
 
   @Test
-  void saysThatAPictureIsWhatItMakes() {
-    assertEquals(2, line().execute(Demo.file("cartons").toString()));
-    assertTrue(
-        out.toString().contains("Missing required option: '--picture=FILE'"), out.toString());
-    assertTrue(out.toString().contains("Makes a picture"), out.toString());
+  void saysWhatItOpensAndMakes() {
+    String usage = line().getUsageMessage();
+    assertTrue(usage.contains("Opens a window"), usage);
+    assertTrue(usage.contains("makes a picture instead"), usage);
+  }
+
+  @Test
+  void refusesASizeWithoutAPictureAndTwoScenesInOne() {
+    assertEquals("--size is that of a picture", refusal("a.json", "--size", "800x600"));
+    assertEquals("a picture shows one scene", refusal("a.json", "b.json", "--picture", "new.png"));
+  }
+
+  private String refusal(String... args) {
+    String[] said = {""};
+    CommandLine line = line();
+    line.setExecutionExceptionHandler(
+        (e, l, r) -> {
+          said[0] = String.valueOf(e.getMessage()).split(";", 2)[0];
+          return 2;
+        });
+    assertEquals(2, line.execute(args));
+    return said[0];
   }
 
   @Test
