@@ -114,7 +114,6 @@ class DeskTest {
   private void key(int code) {
     robot().keyPress(code);
     robot().keyRelease(code);
-    robot().waitForIdle();
   }
 
   private void click(JComponent on, Point at, int button) {
@@ -123,7 +122,6 @@ class DeskTest {
     robot().mouseMove(p.x, p.y);
     robot().mousePress(button);
     robot().mouseRelease(button);
-    robot().waitForIdle();
   }
 
   @Test
@@ -136,38 +134,47 @@ class DeskTest {
     key(KeyEvent.VK_HOME);
     until("the start", () -> desk.time() == 0);
     key(KeyEvent.VK_RIGHT);
-    assertEquals(0.001, onEvents(desk::time), 1e-9);
+    until("a sample", () -> Math.abs(desk.time() - 0.001) < 1e-9);
     key(KeyEvent.VK_PAGE_DOWN);
-    assertEquals(job.curves().stops().get(1), onEvents(desk::time), 1e-9);
+    double stop = job.curves().stops().get(1);
+    until("the end of the first move", () -> Math.abs(desk.time() - stop) < 1e-9);
 
+    // Again and again: a slow machine shows few images before the end.
+    key(KeyEvent.VK_L);
     long frames = desk.stageView().frames();
     key(KeyEvent.VK_SPACE);
-    until("playing", () -> desk.stageView().frames() > frames + 5 && desk.playing());
+    until("playing", () -> desk.stageView().frames() > frames + 3 && desk.playing());
     key(KeyEvent.VK_SPACE);
-    assertFalse(onEvents(desk::playing));
+    until("a pause", () -> !desk.playing());
 
     int x = (int) desk.timeline().place(2);
     click(desk.timeline(), new Point(x, 80), InputEvent.BUTTON1_DOWN_MASK);
     double pixel = job.curves().duration() / desk.timeline().getWidth();
-    assertEquals(2, onEvents(desk::time), 2 * pixel);
-    until("the sum", () -> desk.readout().sum().contains("At " + "2.0"));
+    until("the time clicked on", () -> Math.abs(desk.time() - 2) < 2 * pixel);
+    until("the sum", () -> Math.abs(timeOfSum(desk) - desk.time()) < 1e-3);
 
     key(KeyEvent.VK_4);
-    Orbit above = java.util.Objects.requireNonNull(onEvents(desk.stageView()::orbit));
-    assertEquals(Orbit.STEEPEST, above.elevation(), 1e-6);
+    until("the view from above", () -> elevation(desk) > Orbit.STEEPEST - 1e-6);
     Point middle = new Point(desk.stageView().getWidth() / 2, desk.stageView().getHeight() - 20);
     SwingUtilities.convertPointToScreen(middle, desk.stageView());
     robot().mouseMove(middle.x, middle.y);
     robot().mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot().mouseMove(middle.x + 60, middle.y - 90);
     robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot().waitForIdle();
-    until(
-        "the drag",
-        () -> {
-          Orbit now = desk.stageView().orbit();
-          return now != null && now.elevation() < above.elevation() - 0.2;
-        });
+    until("the drag", () -> elevation(desk) < Orbit.STEEPEST - 0.2);
+  }
+
+  /** Time in the second line of the sum, s. */
+  private static double timeOfSum(Desk desk) {
+    String sum = desk.readout().sum();
+    return sum.contains("\nAt ")
+        ? Double.parseDouble(sum.split("\nAt ", 2)[1].split(" ", 2)[0])
+        : -1;
+  }
+
+  private static double elevation(Desk desk) {
+    Orbit orbit = desk.stageView().orbit();
+    return orbit == null ? Double.NaN : orbit.elevation();
   }
 
   @Test
@@ -194,7 +201,11 @@ class DeskTest {
     Desk desk = open(cartons(), Optional.of(Shown.of("shaft", Demo.judged("shaft"))));
     until("both images", () -> desk.otherView().frames() > 0);
     key(KeyEvent.VK_3);
-    assertEquals(onEvents(desk.stageView()::orbit), onEvents(desk.otherView()::orbit));
+    until(
+        "the view from the side",
+        () ->
+            Math.abs(elevation(desk)) < 0.1
+                && java.util.Objects.equals(desk.stageView().orbit(), desk.otherView().orbit()));
     key(KeyEvent.VK_K);
     SwingUtilities.invokeAndWait(
         () -> {
