@@ -45,6 +45,10 @@ class ArchitectureTest {
           .definedBy(BASE + ".export")
           .layer("shot")
           .definedBy(BASE + ".shot")
+          .layer("panel")
+          .definedBy(BASE + ".panel")
+          .layer("desk")
+          .definedBy(BASE + ".desk")
           .layer("app")
           .definedBy(BASE + ".app")
           .whereLayer("colour")
@@ -59,6 +63,12 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("colour", "state")
           .whereLayer("export")
           .mayOnlyAccessLayers("colour", "mesh", "state")
+          .whereLayer("shot")
+          .mayOnlyAccessLayers("colour", "mesh", "state", "convert", "overlay", "export")
+          .whereLayer("panel")
+          .mayOnlyAccessLayers("colour", "state", "overlay", "shot")
+          .whereLayer("desk")
+          .mayOnlyAccessLayers("colour", "state", "shot", "panel")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer()
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
@@ -74,6 +84,26 @@ class ArchitectureTest {
           .belongToAnyOf(
               com.jme3.math.Vector3f.class, com.jme3.math.Quaternion.class, FloatBuffer.class)
           .because("doubles become floats and Z-up becomes Y-up at one place");
+
+  @ArchTest
+  static final ArchRule onlyPartsOfTheWindowKnowSwing =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(BASE + ".panel", BASE + ".desk")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javax.swing..", "com.formdev..")
+          .because("what is shown is tested without a display");
+
+  @ArchTest
+  static final ArchRule stateKnowsNoDesktop =
+      noClasses()
+          .that()
+          .resideInAnyPackage(BASE + ".colour", BASE + ".mesh", BASE + ".state", BASE + ".convert")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.awt..")
+          .because("clock, camera and curves are numbers");
 
   @ArchTest
   static final ArchRule onlyConvertAndShotKnowTheEngine =

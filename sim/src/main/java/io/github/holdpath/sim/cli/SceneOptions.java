@@ -41,6 +41,19 @@ public final class SceneOptions {
   }
 
   /**
+   * The same options for another scene.
+   *
+   * @param other its file
+   */
+  public SceneOptions beside(String other) {
+    SceneOptions options = new SceneOptions();
+    options.file = other;
+    options.set = List.copyOf(set);
+    options.require = require;
+    return options;
+  }
+
+  /**
    * Reads the scene with what is set.
    *
    * @throws CallException if an option is wrong

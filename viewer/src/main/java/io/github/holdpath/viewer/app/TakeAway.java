@@ -110,7 +110,14 @@ final class TakeAway {
       throw new CallException("--glb takes one scene; write two files in two calls");
     }
     if (size != null) {
+      if (picture == null && animation == null) {
+        throw new CallException(
+            "--size is that of a picture or an animation; name one with --picture or --animation");
+      }
       ImageSize.of(size);
+    }
+    if (!at.equals(WORST) && picture == null) {
+      throw new CallException("--at is the instant of a picture; name one with --picture FILE");
     }
     if (!(rate >= 1 && rate <= 60)) {
       throw new CallException("--frames-per-second " + rate + ": give a number from 1 to 60");
@@ -136,7 +143,8 @@ final class TakeAway {
         : OptionalDouble.of(Seconds.of("--drop", drop, "1.2s, or leave it out"));
   }
 
-  private Show show() {
+  /** What is shown besides the path. */
+  Show show() {
     return new Show(
         !without.contains("robot"),
         !without.contains("tool"),

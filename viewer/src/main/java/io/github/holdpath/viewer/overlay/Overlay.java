@@ -5,7 +5,6 @@ import io.github.holdpath.sim.report.InstantLine;
 import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
-import io.github.holdpath.viewer.state.Flight;
 import io.github.holdpath.viewer.state.ForceArrows;
 import io.github.holdpath.viewer.state.PathRuns;
 import io.github.holdpath.viewer.state.Show;
@@ -22,6 +21,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Words over an image: headline above, caution below, the meaning of colours and arrows at the
@@ -45,14 +45,20 @@ public final class Overlay {
   private final Placer placer;
 
   private Overlay(
-      Graphics2D g, Stage scene, Playback.Instant now, Show show, View view, String name) {
+      Graphics2D g,
+      Stage scene,
+      Playback.Instant now,
+      Show show,
+      View view,
+      String name,
+      double em) {
     this.g = g;
     this.scene = scene;
     this.now = now;
     this.show = show;
     this.view = view;
     this.name = name;
-    this.em = em(view.width(), view.height());
+    this.em = em;
     this.pen = new Pen(g, view, em);
     this.placer = pen.placer;
   }
@@ -72,6 +78,20 @@ public final class Overlay {
     return new View.Area(13 * em, 10 * em, width - 9 * em, height - 7 * em);
   }
 
+  /**
+   * The part of an image that legend and marks leave to the scene.
+   *
+   * @param width of the image, pixels
+   * @param height of the image, pixels
+   * @param em size of the words, pixels
+   */
+  public static View.Area markedArea(int width, int height, double em) {
+    double left = Math.min(11 * em, width * 0.3);
+    double across = Math.min(7 * em, width * 0.15);
+    double down = Math.min(3 * em, height * 0.2);
+    return new View.Area(left, down, width - across, height - down);
+  }
+
   /** Draws the words of a scene over its image, as usually shown where it is tightest. */
   public static void draw(BufferedImage image, Stage scene, View view) {
     draw(image, scene, scene.playback().at(scene.worstTime()), Show.DEFAULT, view, "");
@@ -89,13 +109,34 @@ public final class Overlay {
    */
   public static void draw(
       BufferedImage image, Stage scene, Playback.Instant now, Show show, View view, String name) {
+    double em = em(view.width(), view.height());
+    on(image, g -> new Overlay(g, scene, now, show, view, name, em).draw());
+  }
+
+  /**
+   * Draws legend, names and the mark of the worst place, for a window that tells headline and
+   * caution elsewhere.
+   *
+   * @param image to draw on
+   * @param scene what it shows
+   * @param now the instant that is shown, of the scene's playback
+   * @param show what is shown besides the path
+   * @param view from where
+   * @param em size of the words, pixels
+   */
+  public static void drawMarks(
+      BufferedImage image, Stage scene, Playback.Instant now, Show show, View view, double em) {
+    on(image, g -> new Overlay(g, scene, now, show, view, "", em).marks());
+  }
+
+  private static void on(BufferedImage image, Consumer<Graphics2D> what) {
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-      new Overlay(g, scene, now, show, view, name).draw();
+      what.accept(g);
     } finally {
       g.dispose();
     }
@@ -114,10 +155,19 @@ public final class Overlay {
     if (show.line()) {
       line(above);
     }
+    inScene(Math.max(10.5 * em, below + 0.9 * em));
+  }
+
+  private void marks() {
+    illustration(view.height());
+    inScene(1.6 * em);
+  }
+
+  private void inScene(double top) {
     List<ForceArrows.Arrow> arrows =
         scene.forces(now, show) ? scene.arrows().arrows(now.forces()) : List.of();
     Legend legend = new Legend(pen);
-    double y = legend.margins(Math.max(10.5 * em, below + 0.9 * em));
+    double y = legend.margins(top);
     legend.forces(y + 1.6 * em, scene.arrows(), arrows);
     for (PathRuns.Link link : scene.links()) {
       View.Spot s = view.project(link.from());
@@ -160,21 +210,27 @@ public final class Overlay {
 
   /** Tells where it begins, pixels from the upper edge. */
   private double caution() {
-    List<String> lines = pen.wrap("Caution: " + scene.headline().caution(), 0.85);
-    double step = 1.25 * em * 0.9;
-    double y = view.height() - step * (lines.size() - 1) - 0.8 * em;
-    double above = y - em;
-    placer.take(new Rectangle2D.Double(0, y - em, view.width(), view.height()));
-    paragraph(lines, y, Tones.FAINT_INK);
-    Optional<Flight> shown = scene.flight().filter(f -> show.drop());
-    if (shown.isPresent()) {
-      List<String> words = pen.wrap(InstantLine.of(shown.get().drop()), 0.85);
-      double top = y - step * words.size() - 0.5 * em;
-      placer.take(new Rectangle2D.Double(0, top - em, view.width(), y - top));
-      paragraph(words, top, Tones.INK);
-      above = top - em;
-    }
-    return above;
+    double above =
+        upwards("Caution: " + scene.headline().caution(), view.height(), Tones.FAINT_INK);
+    return illustration(above);
+  }
+
+  /** What the flight is and is not; tells where it begins. */
+  private double illustration(double below) {
+    return scene
+        .flight()
+        .filter(f -> show.drop())
+        .map(f -> upwards(InstantLine.of(f.drop()), below, Tones.INK))
+        .orElse(below);
+  }
+
+  /** A paragraph that ends above a place; tells where it begins. */
+  private double upwards(String text, double below, int rgb) {
+    List<String> lines = pen.wrap(text, 0.85);
+    double first = below - 1.25 * em * 0.9 * (lines.size() - 1) - 0.8 * em;
+    placer.take(new Rectangle2D.Double(0, first - em, view.width(), below - first + em));
+    paragraph(lines, first, rgb);
+    return first - em;
   }
 
   private void paragraph(List<String> lines, double from, int rgb) {

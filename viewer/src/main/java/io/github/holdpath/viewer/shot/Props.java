@@ -21,6 +21,9 @@ import java.util.Optional;
 final class Props {
   private static final String MATERIAL = "io/github/holdpath/viewer/shot/surface.j3md";
 
+  /** Pictures for which a mesh is kept though it is in none of them. */
+  private static final int KEPT = 4;
+
   private final AssetManager assets;
   private final Map<Object, Prop> props = new IdentityHashMap<>();
 
@@ -55,13 +58,14 @@ final class Props {
     return Optional.of(geometry);
   }
 
-  /** Lets go of what was not asked for since the last call. */
+  /** Lets go of what was not asked for since some calls: two scenes may be drawn in turn. */
   void dropUnused() {
     props
         .values()
         .removeIf(
             prop -> {
-              boolean unused = prop.used == 0;
+              prop.idle = prop.used == 0 ? prop.idle + 1 : 0;
+              boolean unused = prop.idle >= KEPT;
               if (unused) {
                 prop.drop();
               }
@@ -80,6 +84,7 @@ final class Props {
   private final class Prop {
     private final List<Geometry> geometries = new ArrayList<>();
     private int used;
+    private int idle;
 
     Geometry next(Item item) {
       if (used == geometries.size()) {

@@ -72,7 +72,7 @@ public final class Actors {
   }
 
   /** Points that part and contacts reach to, world axes, m. */
-  List<Vec3> reach(Pose grip) {
+  public List<Vec3> reach(Pose grip) {
     return reach.stream().map(grip::apply).toList();
   }
 

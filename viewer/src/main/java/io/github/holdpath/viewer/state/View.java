@@ -23,7 +23,7 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
   private static final Vec3 UP = new Vec3(0, 0, 1);
 
   /** Half the vertical field of view of a fitted view, rad: little distortion. */
-  private static final double HALF_ANGLE = Math.toRadians(14);
+  static final double HALF_ANGLE = Math.toRadians(14);
 
   /** How far fitted views look down, rad. */
   private static final double DOWN = Math.toRadians(24);
@@ -105,7 +105,8 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
     return new double[] {least, most};
   }
 
-  private static View fitted(List<Vec3> points, Vec3 forward, Area area, int width, int height) {
+  /** A view along a unit vector, not straight up or down, with all points inside an area. */
+  static View fitted(List<Vec3> points, Vec3 forward, Area area, int width, int height) {
     Vec3 middle = points.get(0);
     View at = new View(middle, forward, HALF_ANGLE, width, height, 1);
     double[] x = range(points, at.right());

@@ -55,8 +55,10 @@ class ViewCommandTest {
   }
 
   @Test
-  void saysWhatItCanMake() {
-    refused("needs one of --picture FILE, --animation FILE and --glb FILE", file("cartons"));
+  void saysWhatItOpensAndMakes() {
+    String usage = line().getUsageMessage();
+    assertTrue(usage.contains("Opens a window"), usage);
+    assertTrue(usage.contains("3D file"), usage);
   }
 
   @Test
@@ -86,6 +88,11 @@ class ViewCommandTest {
   @Test
   void refusesOptionsOutOfRangeBeforeItReads() {
     String none = "no-such-scene.json";
+    refused("--size is that of a picture or an animation", none, "--size=800x600");
+    refused("--size is that of a picture or an animation", none, "--glb=a.glb", "--size=800x600");
+    refused("--at is the instant of a picture", none, "--at=0.5s");
+    refused("--without legs: known are robot, tool, part", none, "--without=robot,legs");
+    refused("--drop soon: give a time with its unit", none, "--picture=a.png", "--drop=soon");
     refused("--slow 0.0: give a number from 0.01 to 1", none, "--animation", "a.png", "--slow=0");
     refused("--frames-per-second 61.0: give", none, "--animation=a.png", "--frames-per-second=61");
     refused("--at soon: give a time with its unit", none, "--picture=a.png", "--at=soon");

@@ -1,0 +1,336 @@
+package io.github.holdpath.viewer.desk;
+
+import io.github.holdpath.viewer.panel.Readout;
+import io.github.holdpath.viewer.panel.StageView;
+import io.github.holdpath.viewer.panel.Timeline;
+import io.github.holdpath.viewer.panel.VerdictStrip;
+import io.github.holdpath.viewer.panel.WrappedText;
+import io.github.holdpath.viewer.shot.NoGraphicsException;
+import io.github.holdpath.viewer.shot.RenderThread;
+import io.github.holdpath.viewer.state.Orbit;
+import io.github.holdpath.viewer.state.Show;
+import io.github.holdpath.viewer.state.Shown;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.GridLayout;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.DoubleConsumer;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The window. It shows whatever jobs it is given; time and cameras stay as they are when a job is
+ * given anew. All methods but {@link #open} and {@link #awaitClosed} are for the event thread.
+ */
+public final class Desk {
+  private final RenderThread render;
+  private final Looks looks;
+  private final JFrame frame = new JFrame("Holdpath");
+  private final Player player = new Player();
+  private final List<StageView> seen = new ArrayList<>();
+  private final Cameras cameras = new Cameras(seen);
+  private final StageView first;
+  private final StageView second;
+  private final VerdictStrip[] verdicts = {new VerdictStrip(), new VerdictStrip()};
+  private final JPanel stages = new JPanel(new GridLayout(1, 0, 3, 0));
+  private final JPanel left = new JPanel(new BorderLayout());
+  private final Timeline timeline;
+  private final Readout readout = new Readout();
+  private final WrappedText caution = new WrappedText("Caution");
+  private final Acts acts;
+  private final Transport transport;
+  private final JSplitPane middle;
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private @Nullable Shown job;
+  private @Nullable Shown asItWas;
+  private Show show = Show.DEFAULT;
+  private Optional<Shown> other = Optional.empty();
+
+  private Desk(RenderThread render, Looks looks) {
+    this.render = render;
+    this.looks = looks;
+    DoubleConsumer seek = player::seek;
+    this.first = new StageView(render, cameras::turned, seek);
+    this.second = new StageView(render, cameras::turned, seek);
+    this.timeline = new Timeline(seek);
+    this.acts = new Acts(this, player, cameras, looks);
+    this.transport = new Transport(player, acts);
+    this.middle = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, stages, readout);
+    frame.setJMenuBar(acts.menuBar());
+    acts.bind(frame.getRootPane());
+    // It would move its divider by them.
+    acts.free(middle);
+    layOut();
+    player.listen(this::time);
+    frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+    frame.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosed(WindowEvent e) {
+            end();
+          }
+        });
+  }
+
+  /**
+   * Opens a window with one job, or two beside each other.
+   *
+   * @param shown what to show
+   * @param second what to show beside it
+   * @param show what is shown of both besides the path
+   * @throws NoGraphicsException if nothing on this machine can draw
+   */
+  public static Desk open(Shown shown, Optional<Shown> second, Show show)
+      throws NoGraphicsException {
+    RenderThread render = RenderThread.start();
+    Desk[] made = {};
+    try {
+      Desk[] out = new Desk[1];
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Looks looks = new Looks();
+            looks.begin();
+            Desk desk = new Desk(render, looks);
+            out[0] = desk;
+            desk.show(shown);
+            desk.beside(second);
+            desk.shows(show);
+            desk.appear();
+          });
+      made = out;
+      return made[0];
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while the window was opened", e);
+    } catch (java.lang.reflect.InvocationTargetException e) {
+      throw e.getCause() instanceof RuntimeException bug ? bug : new IllegalStateException(e);
+    } finally {
+      if (made.length == 0) {
+        render.close();
+      }
+    }
+  }
+
+  /** Waits until the user has closed the window and its threads have ended. */
+  public void awaitClosed() throws InterruptedException {
+    closed.await();
+    render.close();
+  }
+
+  /** Shows a job in place of the one before; time and camera stay. */
+  public void show(Shown shown) {
+    boolean begins = job == null;
+    job = shown;
+    if (begins) {
+      asItWas = shown;
+    }
+    refresh();
+    if (begins) {
+      cameras.preset(Orbit.Preset.CORNER);
+    }
+  }
+
+  /** Shows another job beside the first, or none. */
+  public void beside(Optional<Shown> shown) {
+    boolean changes = shown.isPresent() != other.isPresent();
+    other = shown;
+    refresh();
+    if (changes) {
+      cameras.preset(Orbit.Preset.CORNER);
+    }
+  }
+
+  /** Puts a part, as fields for the inputs, at the left of the window. */
+  public void left(JComponent part) {
+    left.removeAll();
+    left.add(part);
+    left.setVisible(true);
+    frame.revalidate();
+  }
+
+  /** The window itself. */
+  public JFrame frame() {
+    return frame;
+  }
+
+  /** The view of the first job. */
+  public StageView stageView() {
+    return first;
+  }
+
+  /** The view beside it. */
+  public StageView otherView() {
+    return second;
+  }
+
+  /** The curves over time. */
+  public Timeline timeline() {
+    return timeline;
+  }
+
+  /** The sum at the time that is shown. */
+  public Readout readout() {
+    return readout;
+  }
+
+  /** Time that is shown, s. */
+  public double time() {
+    return player.clock().time();
+  }
+
+  /** Whether the time runs. */
+  public boolean playing() {
+    return player.clock().playing();
+  }
+
+  /** Everything that can be done. */
+  List<Act> acts() {
+    return acts.all();
+  }
+
+  boolean comparing() {
+    return other.isPresent();
+  }
+
+  /** Shows the job as it was first beside the present one, or ends that. */
+  void compareWithFirst() {
+    Shown before = asItWas;
+    beside(
+        other.isPresent() || before == null
+            ? Optional.empty()
+            : Optional.of(
+                new Shown("as it was", before.result(), before.stage(), before.curves())));
+  }
+
+  Show shows() {
+    return show;
+  }
+
+  /** Switches what is shown besides the path. */
+  void shows(Show what) {
+    show = what;
+    first.show(what);
+    second.show(what);
+  }
+
+  void toWorst() {
+    if (job != null) {
+      player.clock().pause();
+      player.seek(job.result().worst().time());
+    }
+  }
+
+  /** After a change of theme or text size. */
+  void redress() {
+    timeline.show(jobs());
+    seen.forEach(StageView::moved);
+    frame.revalidate();
+  }
+
+  private void layOut() {
+    stages.setMinimumSize(new Dimension(300, 200));
+    stages.setPreferredSize(new Dimension(900, 520));
+    left.setVisible(false);
+    middle.setResizeWeight(1);
+    middle.setContinuousLayout(true);
+    JPanel time = new JPanel(new BorderLayout());
+    time.add(transport, BorderLayout.NORTH);
+    time.add(timeline, BorderLayout.CENTER);
+    time.add(caution, BorderLayout.SOUTH);
+    JPanel all = new JPanel(new BorderLayout());
+    all.add(left, BorderLayout.WEST);
+    all.add(middle, BorderLayout.CENTER);
+    all.add(time, BorderLayout.SOUTH);
+    frame.setContentPane(all);
+  }
+
+  private void appear() {
+    Rectangle room = frame.getGraphicsConfiguration().getBounds();
+    frame.setSize(Math.min(1480, room.width), Math.min(940, room.height));
+    frame.setMinimumSize(new Dimension(640, 480));
+    frame.setLocationRelativeTo(null);
+    frame.setVisible(true);
+    first.requestFocusInWindow();
+    toWorst();
+  }
+
+  private List<Shown> jobs() {
+    List<Shown> all = new ArrayList<>();
+    if (job != null) {
+      all.add(job);
+    }
+    other.ifPresent(all::add);
+    return all;
+  }
+
+  private void refresh() {
+    Shown shown = job;
+    if (shown == null) {
+      return;
+    }
+    boolean two = other.isPresent();
+    if (stages.getComponentCount() != (two ? 2 : 1)) {
+      rebuild(two);
+    }
+    first.show(shown);
+    verdicts[0].show(shown, two);
+    other.ifPresent(second::show);
+    other.ifPresent(s -> verdicts[1].show(s, true));
+    timeline.show(jobs());
+    readout.show(shown);
+    caution.setText("Caution: " + shown.stage().headline().caution());
+    frame.setTitle("Holdpath: " + shown.name() + other.map(s -> " and " + s.name()).orElse(""));
+    player.job(
+        jobs().stream().mapToDouble(s -> s.curves().duration()).max().orElse(0),
+        shown.curves().stops());
+  }
+
+  private void rebuild(boolean two) {
+    stages.removeAll();
+    seen.clear();
+    place(verdicts[0], first);
+    if (two) {
+      place(verdicts[1], second);
+    }
+    frame.revalidate();
+  }
+
+  private void place(VerdictStrip verdict, StageView view) {
+    JPanel both = new JPanel(new BorderLayout());
+    both.add(verdict, BorderLayout.NORTH);
+    both.add(view, BorderLayout.CENTER);
+    stages.add(both);
+    seen.add(view);
+  }
+
+  private void time(double seconds) {
+    seen.forEach(v -> v.time(seconds));
+    timeline.time(seconds);
+    transport.time(seconds);
+    readout.time(seconds);
+  }
+
+  private void end() {
+    player.close();
+    first.close();
+    second.close();
+    readout.close();
+    closed.countDown();
+  }
+
+  /** Closes the window as the user does. */
+  public void close() {
+    frame.dispose();
+  }
+}

@@ -1,0 +1,53 @@
+package io.github.holdpath.viewer.panel;
+
+import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+
+/** A sentence that is as high as it needs to be at its width. */
+public final class WrappedText extends JTextArea {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * With an accessible name.
+   *
+   * @param name what it is
+   */
+  public WrappedText(String name) {
+    setEditable(false);
+    setFocusable(false);
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
+    getAccessibleContext().setAccessibleName(name);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            revalidate();
+          }
+        });
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBackground(UIManager.getColor("Panel.background"));
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    if (getParent() != null && getParent().getWidth() > 0) {
+      setSize(getParent().getWidth(), Short.MAX_VALUE);
+    }
+    return super.getPreferredSize();
+  }
+
+  @Override
+  public Dimension getMinimumSize() {
+    return new Dimension(50, getPreferredSize().height);
+  }
+}

@@ -1,0 +1,259 @@
+package io.github.holdpath.viewer.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import io.github.holdpath.viewer.Demo;
+import io.github.holdpath.viewer.shot.NoGraphicsException;
+import io.github.holdpath.viewer.shot.Picture;
+import io.github.holdpath.viewer.state.Orbit;
+import io.github.holdpath.viewer.state.Show;
+import io.github.holdpath.viewer.state.Shown;
+import java.awt.GraphicsEnvironment;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.function.BooleanSupplier;
+import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The window as a user handles it, by keys and mouse of the desktop. Skipped where there is no
+ * display, unless {@code -Dholdpath.demandPictures=true}; {@code xvfb-run} makes one. Remake the
+ * picture of the docs with {@code -DwritePictures=true}.
+ */
+class DeskTest {
+  private static final Path SHOWN = Path.of("../docs/pictures/window-cartons.png");
+  private static final Path GUIDE = Path.of("../docs/guide/README.md");
+
+  /** Enough for a busy machine, ms. */
+  private static final long PATIENCE = 60_000;
+
+  private @Nullable Desk opened;
+  private @Nullable Robot made;
+
+  @BeforeAll
+  static void needsADisplay() {
+    if (!GraphicsEnvironment.isHeadless()) {
+      return;
+    }
+    String why = "no display to open a window on; run under xvfb-run -a";
+    if (Boolean.getBoolean("holdpath.demandPictures")) {
+      throw new AssertionError(why);
+    }
+    abort(why);
+  }
+
+  @BeforeEach
+  void makesARobot() throws Exception {
+    Robot robot = new Robot();
+    robot.setAutoDelay(40);
+    made = robot;
+  }
+
+  @AfterEach
+  void closes() throws Exception {
+    Desk desk = opened;
+    if (desk != null) {
+      SwingUtilities.invokeAndWait(desk::close);
+      desk.awaitClosed();
+    }
+  }
+
+  private Robot robot() {
+    return java.util.Objects.requireNonNull(made);
+  }
+
+  private Desk open(Shown one, Optional<Shown> two) throws Exception {
+    try {
+      Desk desk = Desk.open(one, two, Show.DEFAULT);
+      opened = desk;
+      until("an image", () -> desk.stageView().frames() > 0);
+      click(desk.stageView(), new Point(4, 4), InputEvent.BUTTON1_DOWN_MASK);
+      until("the keyboard", () -> desk.stageView().isFocusOwner());
+      return desk;
+    } catch (NoGraphicsException e) {
+      if (Boolean.getBoolean("holdpath.demandPictures")) {
+        throw new AssertionError(e);
+      }
+      return abort(e.getMessage());
+    }
+  }
+
+  private static Shown cartons() {
+    return Shown.of("cartons", Demo.judged("cartons"));
+  }
+
+  private static void until(String what, BooleanSupplier is) throws InterruptedException {
+    long end = System.currentTimeMillis() + PATIENCE;
+    while (!is.getAsBoolean()) {
+      assertTrue(System.currentTimeMillis() < end, "waited for " + what);
+      Thread.sleep(20);
+    }
+  }
+
+  private static <T> T onEvents(Callable<T> what) throws Exception {
+    FutureTask<T> task = new FutureTask<>(what);
+    SwingUtilities.invokeAndWait(task);
+    return task.get();
+  }
+
+  private void key(int code) {
+    robot().keyPress(code);
+    robot().keyRelease(code);
+  }
+
+  private void click(JComponent on, Point at, int button) {
+    Point p = new Point(at);
+    SwingUtilities.convertPointToScreen(p, on);
+    robot().mouseMove(p.x, p.y);
+    robot().mousePress(button);
+    robot().mouseRelease(button);
+  }
+
+  @Test
+  void playsStepsScrubsAndTurnsTheCameraByHand() throws Exception {
+    Shown job = cartons();
+    Desk desk = open(job, Optional.empty());
+    assertEquals(job.result().worst().time(), onEvents(desk::time), 1e-9);
+    picture(desk);
+
+    key(KeyEvent.VK_HOME);
+    until("the start", () -> desk.time() == 0);
+    key(KeyEvent.VK_RIGHT);
+    until("a sample", () -> Math.abs(desk.time() - 0.001) < 1e-9);
+    key(KeyEvent.VK_PAGE_DOWN);
+    double stop = job.curves().stops().get(1);
+    until("the end of the first move", () -> Math.abs(desk.time() - stop) < 1e-9);
+
+    // Again and again: a slow machine shows few images before the end.
+    key(KeyEvent.VK_L);
+    long frames = desk.stageView().frames();
+    key(KeyEvent.VK_SPACE);
+    until("playing", () -> desk.stageView().frames() > frames + 3 && desk.playing());
+    key(KeyEvent.VK_SPACE);
+    until("a pause", () -> !desk.playing());
+
+    int x = (int) desk.timeline().place(2);
+    click(desk.timeline(), new Point(x, 80), InputEvent.BUTTON1_DOWN_MASK);
+    double pixel = job.curves().duration() / desk.timeline().getWidth();
+    until("the time clicked on", () -> Math.abs(desk.time() - 2) < 2 * pixel);
+    until("the sum", () -> Math.abs(timeOfSum(desk) - desk.time()) < 1e-3);
+
+    key(KeyEvent.VK_4);
+    until("the view from above", () -> elevation(desk) > Orbit.STEEPEST - 1e-6);
+    Point middle = new Point(desk.stageView().getWidth() / 2, desk.stageView().getHeight() - 20);
+    SwingUtilities.convertPointToScreen(middle, desk.stageView());
+    robot().mouseMove(middle.x, middle.y);
+    robot().mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot().mouseMove(middle.x + 60, middle.y - 90);
+    robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    until("the drag", () -> elevation(desk) < Orbit.STEEPEST - 0.2);
+  }
+
+  /** Time in the second line of the sum, s. */
+  private static double timeOfSum(Desk desk) {
+    String sum = desk.readout().sum();
+    return sum.contains("\nAt ")
+        ? Double.parseDouble(sum.split("\nAt ", 2)[1].split(" ", 2)[0])
+        : -1;
+  }
+
+  private static double elevation(Desk desk) {
+    Orbit orbit = desk.stageView().orbit();
+    return orbit == null ? Double.NaN : orbit.elevation();
+  }
+
+  @Test
+  void closedWhileItPlaysItLeavesNoThread() throws Exception {
+    Desk desk = open(cartons(), Optional.empty());
+    key(KeyEvent.VK_SPACE);
+    SwingUtilities.invokeLater(
+        () ->
+            desk.frame().dispatchEvent(new WindowEvent(desk.frame(), WindowEvent.WINDOW_CLOSING)));
+    desk.awaitClosed();
+    opened = null;
+    until(
+        "the end of its threads",
+        () ->
+            Thread.getAllStackTraces().keySet().stream()
+                .noneMatch(
+                    t ->
+                        t.getName().startsWith("holdpath")
+                            || (!t.isDaemon() && t.getName().startsWith("AWT"))));
+  }
+
+  @Test
+  void twoJobsKeepOneTimeAndOneCameraUntilTheyAreUnlinked() throws Exception {
+    Desk desk = open(cartons(), Optional.of(Shown.of("shaft", Demo.judged("shaft"))));
+    until("both images", () -> desk.otherView().frames() > 0);
+    key(KeyEvent.VK_3);
+    until(
+        "the view from the side",
+        () ->
+            Math.abs(elevation(desk)) < 0.1
+                && java.util.Objects.equals(desk.stageView().orbit(), desk.otherView().orbit()));
+    key(KeyEvent.VK_K);
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Orbit orbit = java.util.Objects.requireNonNull(desk.stageView().orbit());
+          desk.stageView().look(orbit.zoomed(2));
+        });
+    assertFalse(
+        java.util.Objects.equals(
+            onEvents(desk.stageView()::orbit), onEvents(desk.otherView()::orbit)));
+  }
+
+  @Test
+  void aJobGivenAnewKeepsTimeAndCameraAndCanBeComparedWithTheFirst() throws Exception {
+    Desk desk = open(cartons(), Optional.empty());
+    SwingUtilities.invokeAndWait(
+        () ->
+            desk.stageView()
+                .look(new Orbit(io.github.holdpath.dynamics.spatial.Vec3.ZERO, 1, 0.5, 4)));
+    double time = onEvents(desk::time);
+    Shown next = Shown.of("changed", Demo.judged("paint-tin"));
+    SwingUtilities.invokeAndWait(() -> desk.show(next));
+    assertEquals(Math.min(time, next.curves().duration()), onEvents(desk::time), 1e-9);
+    Orbit orbit = java.util.Objects.requireNonNull(onEvents(desk.stageView()::orbit));
+    assertEquals(4, orbit.distance(), 1e-12);
+    key(KeyEvent.VK_C);
+    until("the view beside", () -> desk.otherView().frames() > 0);
+    Shown beside = java.util.Objects.requireNonNull(onEvents(desk.otherView()::shown));
+    assertEquals("as it was", beside.name());
+  }
+
+  @Test
+  void everyKeyStandsInTheGuide() throws Exception {
+    Desk desk = open(cartons(), Optional.empty());
+    String guide = Files.readString(GUIDE);
+    for (Act act : desk.acts()) {
+      String row = "| " + act.menu() + " | " + act.name() + " | " + act.keysInWords() + " |";
+      assertTrue(guide.contains(row), "the guide lacks the row\n" + row);
+    }
+  }
+
+  private static void picture(Desk desk) throws Exception {
+    if (!Boolean.getBoolean("writePictures")) {
+      return;
+    }
+    until("the sum", () -> !desk.readout().sum().isEmpty());
+    Thread.sleep(1500);
+    var bounds = desk.frame().getBounds();
+    Files.write(SHOWN, Picture.png(new Robot().createScreenCapture(bounds)));
+  }
+}
