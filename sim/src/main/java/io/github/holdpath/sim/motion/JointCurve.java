@@ -78,26 +78,21 @@ final class JointCurve implements RecordedCurve {
 
   /** By differences of the acceleration. */
   @Override
-  public double jerk(double time) {
-    return difference(time, MotionState.ACCELERATION);
-  }
-
-  @Override
-  public double turnJerk(double time) {
-    return difference(time, MotionState.ANGULAR_ACCELERATION);
-  }
-
-  private double difference(double time, int at) {
+  public void jerks(double time, double[] out) {
+    Workspace ws = workspaces.get();
     double reach = REACH * curve.step();
     double from = Math.max(0, time - reach);
     double to = Math.min(curve.cells() * curve.step(), time + reach);
-    double[] before = new double[MotionState.SIZE];
-    double[] after = new double[MotionState.SIZE];
-    state(from, before);
-    state(to, after);
+    state(from, ws.before);
+    state(to, ws.after);
+    out[0] = difference(ws, MotionState.ACCELERATION, to - from);
+    out[1] = difference(ws, MotionState.ANGULAR_ACCELERATION, to - from);
+  }
+
+  private static double difference(Workspace ws, int at, double span) {
     double sum = 0;
     for (int i = at; i < at + 3; i++) {
-      double d = (after[i] - before[i]) / (to - from);
+      double d = (ws.after[i] - ws.before[i]) / span;
       sum += d * d;
     }
     return Math.sqrt(sum);
@@ -111,6 +106,8 @@ final class JointCurve implements RecordedCurve {
     private final double[] qd;
     private final double[] qdd;
     private final double[] three = new double[3];
+    private final double[] before = new double[MotionState.SIZE];
+    private final double[] after = new double[MotionState.SIZE];
 
     Workspace(RecordedJoints recorded) {
       int n = recorded.robot().joints().size();

@@ -81,7 +81,11 @@ final class JointFollower {
 
   /** Follows from joint values that fit the beginning. */
   JointOutcome run(double[] start) {
-    JointWalk walk = new JointWalk(robot, grip, start);
+    JointWalk beginning = new JointWalk(robot, grip, start);
+    beginning.settle(motion.pieces().get(0));
+    double[] begun = beginning.standing();
+    JointWalk walk = new JointWalk(robot, grip, begun);
+    JointSamples samples = new JointSamples();
     JointLook look = new JointLook(walk, start.length);
     List<MotionPiece> pieces = motion.pieces();
     double[] factors = new double[pieces.size()];
@@ -94,6 +98,7 @@ final class JointFollower {
       if (!walk.go(piece)) {
         return stuck(piece, walk);
       }
+      samples.add(walk.samples());
       for (int k = 0; k < start.length; k++) {
         lookPast(piece, k, walk, look, past);
         governor.look(piece, k, look);
@@ -123,18 +128,12 @@ final class JointFollower {
       }
       return past(first);
     }
-    double[] begun = beginning(start);
-    Motion played =
-        slowings.isEmpty()
-            ? motion
-            : new SlowedMotion(motion, factors, JointWords.slowed(slowings, motion));
-    return new JointTrack(robot, grip, played, begun, slowings, found);
-  }
-
-  private double[] beginning(double[] near) {
-    JointWalk walk = new JointWalk(robot, grip, near);
-    walk.go(motion.pieces().get(0));
-    return walk.q(0).clone();
+    if (slowings.isEmpty()) {
+      Optional<JointSamples> kept = walk.straight() ? Optional.of(samples) : Optional.empty();
+      return new JointTrack(robot, grip, motion, begun, slowings, found, kept);
+    }
+    Motion slowed = new SlowedMotion(motion, factors, JointWords.slowed(slowings, motion));
+    return new JointTrack(robot, grip, slowed, begun, slowings, found, Optional.empty());
   }
 
   private void lookPast(

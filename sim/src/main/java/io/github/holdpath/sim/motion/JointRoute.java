@@ -20,7 +20,7 @@ final class JointRoute {
 
   /** Follows from the first posture to begin with from which the whole route can be followed. */
   JointOutcome follow(JointStart start) {
-    Motion standing = new RouteBuilder(route.start(), route.law(), Optional.empty()).build();
+    Motion standing = new RouteBuilder(route, Optional.empty()).build();
     JointOutcome answer = new JointFollower(robot, grip, standing, false).follow(start);
     if (answer instanceof JointFault) {
       return answer;
@@ -37,7 +37,7 @@ final class JointRoute {
 
   private JointOutcome from(double[] q) {
     JointMoves joints = new JointMoves(robot, grip, q);
-    RouteBuilder builder = new RouteBuilder(route.start(), route.law(), Optional.of(joints));
+    RouteBuilder builder = new RouteBuilder(route, Optional.of(joints));
     for (RouteStep step : route.steps()) {
       RouteMotion.add(step, builder);
       Optional<JointFault> fault = builder.fault();

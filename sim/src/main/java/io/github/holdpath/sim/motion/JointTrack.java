@@ -3,10 +3,14 @@ package io.github.holdpath.sim.motion;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.robot.Robot;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
- * How a robot's joints go along with a motion of the grip frame. Immutable; samples are computed
- * anew by each visit, always the same.
+ * How a robot's joints go along with a motion of the grip frame. Immutable; samples are always the
+ * same. They are kept from following the motion, or from the first visit where that was slowed or
+ * looked at closely; those of a very long motion are computed for each.
  *
  * <p><b>Caution.</b> Nothing here knows of collisions.
  */
@@ -17,6 +21,7 @@ public final class JointTrack implements JointOutcome {
   private final double[] start;
   private final List<JointSlowing> slowings;
   private final List<JointPast> past;
+  private final AtomicReference<@Nullable JointSamples> samples;
 
   JointTrack(
       Robot robot,
@@ -24,13 +29,15 @@ public final class JointTrack implements JointOutcome {
       Motion motion,
       double[] start,
       List<JointSlowing> slowings,
-      List<JointPast> past) {
+      List<JointPast> past,
+      Optional<JointSamples> samples) {
     this.robot = robot;
     this.grip = grip;
     this.motion = motion;
     this.start = start.clone();
     this.slowings = List.copyOf(slowings);
     this.past = List.copyOf(past);
+    this.samples = new AtomicReference<>(samples.orElse(null));
   }
 
   /**
@@ -65,7 +72,7 @@ public final class JointTrack implements JointOutcome {
         : follow(robot, grip, route.motion(), start, false);
   }
 
-  /** What is done with a sample; the arrays are only lent. */
+  /** What is done with a sample; the arrays are only lent, and must not be changed. */
   @FunctionalInterface
   public interface Visit {
     /**
@@ -82,6 +89,29 @@ public final class JointTrack implements JointOutcome {
 
   /** Visits samples 1 ms apart and both ends of every piece, in order of time. */
   public void visit(Visit visit) {
+    JointSamples kept = samples.get();
+    if (kept == null) {
+      kept = walk();
+      samples.set(kept);
+    }
+    if (kept.whole()) {
+      kept.visit(motion, visit);
+    } else {
+      walk(visit);
+    }
+  }
+
+  private JointSamples walk() {
+    JointSamples all = new JointSamples();
+    JointWalk walk = new JointWalk(robot, grip, start);
+    for (MotionPiece piece : motion.pieces()) {
+      walk.go(piece);
+      all.add(walk.samples());
+    }
+    return all;
+  }
+
+  private void walk(Visit visit) {
     JointWalk walk = new JointWalk(robot, grip, start);
     for (MotionPiece piece : motion.pieces()) {
       walk.go(piece);

@@ -37,6 +37,7 @@ final class JointWalk {
   private double[][] accelerations = new double[0][];
   private int size;
   private boolean lost;
+  private boolean straight = true;
 
   /**
    * Begins.
@@ -56,6 +57,24 @@ final class JointWalk {
     next = new double[n];
     nextD = new double[n];
     nextDd = new double[n];
+  }
+
+  /**
+   * Samples of one piece: by index of the sample, then of the joint.
+   *
+   * @param times s
+   * @param q joint values, rad or m
+   * @param qd their rates
+   * @param qdd their second rates
+   */
+  record Samples(double[] times, double[][] q, double[][] qd, double[][] qdd) {}
+
+  /**
+   * Makes the joint values fit the first instant of a piece, where they can; else they stay. Then
+   * begin anew from where it stands.
+   */
+  void settle(MotionPiece first) {
+    advance(first, first.from(), first.from(), 0);
   }
 
   /**
@@ -175,6 +194,16 @@ final class JointWalk {
     return size;
   }
 
+  /** Whether it never looked between samples, which changes the rounding of those that follow. */
+  boolean straight() {
+    return straight;
+  }
+
+  /** All of them, for good. */
+  Samples samples() {
+    return new Samples(times, values, speeds, accelerations);
+  }
+
   double time(int i) {
     return times[i];
   }
@@ -202,6 +231,7 @@ final class JointWalk {
       known.joints(time, x, xd, xdd);
       return true;
     }
+    straight = false;
     System.arraycopy(values[near], 0, x, 0, x.length);
     return solve(piece, time, x, xd, xdd) == Outcome.FOLLOWED;
   }

@@ -116,9 +116,14 @@ final class PoseCurve implements RecordedCurve {
     s[P + 3] = z / length;
   }
 
-  /** Length of the third derivative of the position, m/s^3. */
   @Override
-  public double jerk(double time) {
+  public void jerks(double time, double[] out) {
+    out[0] = jerk(time);
+    out[1] = turnJerk(time);
+  }
+
+  /** Length of the third derivative of the position, m/s^3. */
+  private double jerk(double time) {
     double sum = 0;
     for (int d = 0; d < 3; d++) {
       double j = curve.third(d, time);
@@ -128,8 +133,7 @@ final class PoseCurve implements RecordedCurve {
   }
 
   /** Length of the derivative of the angular acceleration, rad/s^3 (eq. 6.8). */
-  @Override
-  public double turnJerk(double time) {
+  private double turnJerk(double time) {
     double[] s = new double[MotionState.SIZE];
     double[][] p = new double[4][4];
     for (int d = 0; d < 4; d++) {

@@ -22,9 +22,12 @@ interface RecordedCurve {
   /** Length of the quaternion before it is scaled to 1; near 1 where the fit can be trusted. */
   double quaternionLength(double time, double[] scratch);
 
-  /** Length of the third derivative of the position, m/s^3. */
-  double jerk(double time);
-
-  /** Length of the derivative of the angular acceleration, rad/s^3. */
-  double turnJerk(double time);
+  /**
+   * Lengths of the third derivative of the position, m/s^3, and of the derivative of the angular
+   * acceleration, rad/s^3.
+   *
+   * @param time s
+   * @param out both, overwritten
+   */
+  void jerks(double time, double[] out);
 }

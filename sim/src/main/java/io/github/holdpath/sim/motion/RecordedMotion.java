@@ -231,6 +231,7 @@ public final class RecordedMotion implements Motion {
 
     Peaks(RecordedCurve curve, double duration) {
       double[] s = new double[MotionState.SIZE];
+      double[] jerks = new double[2];
       int looks = curve.cells() * LOOKS_PER_CELL;
       for (int i = 0; i <= looks; i++) {
         double time = duration * i / looks;
@@ -241,8 +242,9 @@ public final class RecordedMotion implements Motion {
         turnSpeed = Math.max(turnSpeed, RecordedPiece.norm(s, MotionState.ANGULAR_VELOCITY));
         turnAcceleration =
             Math.max(turnAcceleration, RecordedPiece.norm(s, MotionState.ANGULAR_ACCELERATION));
-        jerk = Math.max(jerk, curve.jerk(time));
-        turnJerk = Math.max(turnJerk, curve.turnJerk(time));
+        curve.jerks(time, jerks);
+        jerk = Math.max(jerk, jerks[0]);
+        turnJerk = Math.max(turnJerk, jerks[1]);
       }
     }
 

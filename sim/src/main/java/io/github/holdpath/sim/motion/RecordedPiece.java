@@ -25,8 +25,9 @@ final class RecordedPiece implements MotionPiece {
     this.curve = curve;
     this.duration = duration;
     this.still = still;
-    this.lengths = table(curve, MotionState.VELOCITY);
-    this.turns = table(curve, MotionState.ANGULAR_VELOCITY);
+    this.lengths = new double[curve.cells() + 1];
+    this.turns = new double[curve.cells() + 1];
+    fill();
   }
 
   /** Whether peaks of speed, m/s, and of turning, rad/s, are those of a part that stands. */
@@ -34,14 +35,21 @@ final class RecordedPiece implements MotionPiece {
     return peakSpeed < NO_SPEED && peakTurnSpeed < NO_SPEED;
   }
 
-  private static double[] table(RecordedCurve curve, int offset) {
-    double[] sum = new double[curve.cells() + 1];
+  private void fill() {
     double[] state = new double[MotionState.SIZE];
     for (int k = 0; k < curve.cells(); k++) {
       double from = k * curve.step();
-      sum[k + 1] = sum[k] + travelled(curve, offset, from, from + curve.step(), state);
+      double to = from + curve.step();
+      double length = 0;
+      double turn = 0;
+      for (int i = 0; i < GAUSS.length; i++) {
+        curve.state(from + (to - from) * GAUSS[i], state);
+        length += GAUSS_WEIGHT[i] * norm(state, MotionState.VELOCITY);
+        turn += GAUSS_WEIGHT[i] * norm(state, MotionState.ANGULAR_VELOCITY);
+      }
+      lengths[k + 1] = lengths[k] + length * (to - from);
+      turns[k + 1] = turns[k] + turn * (to - from);
     }
-    return sum;
   }
 
   private static double travelled(

@@ -1,23 +1,55 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.path.ChainOutcome;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A planned route: steps from a start pose. It stops at every wait and grip step, at its end, and
- * after each move without a blend.
- *
- * @param start {@code X_WT} at time 0
- * @param law of every move
- * @param steps in order; at most one {@link RouteStep.Take}, and a {@link RouteStep.Release} only
- *     after it
+ * after each move without a blend. Immutable; what was planned of it once is kept, as rounding
+ * corners takes its time. Two routes are equal if start, law and steps are.
  */
-public record Route(Pose start, LawKind law, List<RouteStep> steps) implements MotionSource {
-  /** Copies the steps. */
-  public Route {
-    steps = List.copyOf(steps);
+public final class Route implements MotionSource {
+  private final Pose start;
+  private final LawKind law;
+  private final List<RouteStep> steps;
+  private final Map<Stretch, ChainOutcome> chains = new ConcurrentHashMap<>();
+  private final AtomicReference<@Nullable Motion> planned = new AtomicReference<>();
+
+  /**
+   * Takes the steps.
+   *
+   * @param start {@code X_WT} at time 0
+   * @param law of every move
+   * @param steps in order; at most one {@link RouteStep.Take}, and a {@link RouteStep.Release} only
+   *     after it
+   */
+  public Route(Pose start, LawKind law, List<? extends RouteStep> steps) {
+    this.start = start;
+    this.law = law;
+    this.steps = List.copyOf(steps);
+  }
+
+  /** {@code X_WT} at time 0. */
+  public Pose start() {
+    return start;
+  }
+
+  /** Law of every move. */
+  public LawKind law() {
+    return law;
+  }
+
+  /** Steps in order. */
+  public List<RouteStep> steps() {
+    return steps;
   }
 
   /** The first move along the joints of the robot; only a robot makes a motion of it. */
@@ -37,6 +69,34 @@ public record Route(Pose start, LawKind law, List<RouteStep> steps) implements M
    */
   @Override
   public Motion motion() {
-    return RouteMotion.plan(this);
+    Motion known = planned.get();
+    if (known == null) {
+      known = RouteMotion.plan(this);
+      planned.set(known);
+    }
+    return known;
+  }
+
+  /** The path of some of its moves, or the faults of its corners. */
+  ChainOutcome chain(Stretch stretch) {
+    return chains.computeIfAbsent(stretch, Stretch::chain);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Route route
+        && start.equals(route.start)
+        && law == route.law
+        && steps.equals(route.steps);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(start, law, steps);
+  }
+
+  @Override
+  public String toString() {
+    return "Route[start=" + start + ", law=" + law + ", steps=" + steps + "]";
   }
 }

@@ -19,6 +19,7 @@ import java.util.Optional;
 
 /** Walks along a route step by step and gathers the pieces of its motion. */
 final class RouteBuilder {
+  private final Route route;
   private final LawKind law;
   private final Optional<JointMoves> joints;
   private final List<MotionPiece> pieces = new ArrayList<>();
@@ -37,13 +38,13 @@ final class RouteBuilder {
   /**
    * Begins.
    *
-   * @param start {@code X_WT}
-   * @param law of every move
+   * @param route of which the steps will be added
    * @param joints of the robot that makes it; empty if none is known
    */
-  RouteBuilder(Pose start, LawKind law, Optional<JointMoves> joints) {
-    this.pose = start;
-    this.law = law;
+  RouteBuilder(Route route, Optional<JointMoves> joints) {
+    this.route = route;
+    this.pose = route.start();
+    this.law = route.law();
     this.joints = joints;
   }
 
@@ -153,7 +154,7 @@ final class RouteBuilder {
       line(stretch.moves().get(0));
       return;
     }
-    ChainOutcome outcome = stretch.chain();
+    ChainOutcome outcome = route.chain(stretch);
     if (outcome instanceof PathChain chain) {
       chain(stretch, chain);
     } else if (outcome instanceof ChainFaults faults) {

@@ -33,7 +33,7 @@ public final class RouteCorners {
         open.add(move);
         at = move.target();
         if (move.blend() == 0) {
-          look(new Stretch(from, open), faults);
+          look(route, new Stretch(from, open), faults);
           open.clear();
           from = at;
         }
@@ -45,8 +45,8 @@ public final class RouteCorners {
     return faults;
   }
 
-  private static void look(Stretch stretch, List<Fault> faults) {
-    if (stretch.moves().size() > 1 && stretch.chain() instanceof ChainFaults chain) {
+  private static void look(Route route, Stretch stretch, List<Fault> faults) {
+    if (stretch.moves().size() > 1 && route.chain(stretch) instanceof ChainFaults chain) {
       for (ChainFault fault : chain.faults()) {
         faults.add(new Fault(stretch.moves().get(fault.corner()).pointer(), fault));
       }

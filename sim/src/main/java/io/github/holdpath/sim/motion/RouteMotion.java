@@ -38,7 +38,7 @@ public final class RouteMotion implements Motion {
    *     is negative or not finite, or takes and releases are not at most one of each in this order
    */
   public static RouteMotion plan(Route route) {
-    RouteBuilder builder = new RouteBuilder(route.start(), route.law(), Optional.empty());
+    RouteBuilder builder = new RouteBuilder(route, Optional.empty());
     for (RouteStep step : route.steps()) {
       add(step, builder);
     }

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.robot.FrameMotion.FixedPose;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -32,7 +33,7 @@ public final class ChainMotion implements RobotMotion {
   private final FrameMotion[] frames;
   private final double[][] axes;
   private final double[][] axisRates;
-  private final double[] rest;
+  private boolean moving;
   private final double[] turn = new double[4];
   private final double[] scratch = new double[4];
   private final double[] arm = new double[3];
@@ -45,7 +46,6 @@ public final class ChainMotion implements RobotMotion {
     int n = joints.size();
     driveOf = chain.driveOfEach();
     drives = chain.drives().size();
-    rest = new double[drives];
     turns = new boolean[n];
     multiplier = new double[n];
     offset = new double[n];
@@ -64,7 +64,7 @@ public final class ChainMotion implements RobotMotion {
       frames[i] = new FrameMotion();
     }
     flangeInLast = new FixedPose(chain.flange());
-    moveTo(rest);
+    moveTo(new double[drives]);
   }
 
   @Override
@@ -74,7 +74,36 @@ public final class ChainMotion implements RobotMotion {
 
   @Override
   public boolean moveTo(double[] q) {
-    return move(q, rest, rest);
+    check(q, drives, "joint values");
+    if (moving) {
+      halt();
+    }
+    FrameMotion before = base;
+    for (int i = 0; i < frames.length; i++) {
+      FrameMotion frame = frames[i];
+      frame.placedOn(before, origin[i]);
+      Flat.times(frame.r, axisInFrame[i], axes[i]);
+      double value = multiplier[i] * q[driveOf[i]] + offset[i];
+      if (turns[i]) {
+        halfAngle(axisInFrame[i], value);
+        frame.turnTo(turn, scratch);
+      } else {
+        Flat.add(value, axes[i], frame.p);
+      }
+      before = frame;
+    }
+    flange.placedOn(before, flangeInLast);
+    return true;
+  }
+
+  /** Everything comes to rest. */
+  private void halt() {
+    for (int i = 0; i < frames.length; i++) {
+      frames[i].halt();
+      Arrays.fill(axisRates[i], 0);
+    }
+    flange.halt();
+    moving = false;
   }
 
   @Override
@@ -82,6 +111,7 @@ public final class ChainMotion implements RobotMotion {
     check(q, drives, "joint values");
     check(qd, drives, "joint speeds");
     check(qdd, drives, "joint accelerations");
+    moving = true;
     FrameMotion before = base;
     for (int i = 0; i < frames.length; i++) {
       int k = driveOf[i];

@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.robot;
 
 import io.github.holdpath.dynamics.spatial.MotionState;
+import java.util.Arrays;
 
 /**
  * One look at a robot in given joint values: how far its flange is from where it should be, and
@@ -130,19 +131,33 @@ final class FlangeSolver {
    * @param scratch as long as they
    */
   boolean rates(double[] q, double[] target, double[] qd, double[] qdd, double[] scratch) {
-    if (!motion.move(q, qd, zero)) {
+    if (rests(qd)) {
+      Arrays.fill(state, MotionState.VELOCITY, MotionState.VELOCITY + 6, 0);
+    } else if (motion.move(q, qd, zero)) {
+      motion.flange(state);
+    } else {
       return false;
     }
     correct(target, MotionState.VELOCITY, qd, scratch);
     if (!motion.move(q, qd, qdd)) {
       return false;
     }
+    motion.flange(state);
     correct(target, MotionState.ACCELERATION, qdd, scratch);
     return true;
   }
 
+  /** Whether the flange rests, so that there is no need to look. */
+  private static boolean rests(double[] qd) {
+    for (double x : qd) {
+      if (x != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private void correct(double[] target, int at, double[] rate, double[] scratch) {
-    motion.flange(state);
     for (int i = 0; i < 6; i++) {
       double missing = target[at + i] - state[at + i];
       wanted[i] = i < 3 ? missing / length : missing;

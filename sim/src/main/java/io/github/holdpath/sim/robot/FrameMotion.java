@@ -3,6 +3,7 @@ package io.github.holdpath.sim.robot;
 import io.github.holdpath.dynamics.spatial.Kernels;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import java.util.Arrays;
 
 /** Where a frame is and how it moves, seen from and in the axes of the base; overwritten in use. */
 final class FrameMotion {
@@ -31,10 +32,7 @@ final class FrameMotion {
 
   /** Takes the place of a frame fixed to a moving one (theory, eq. 8.1 and 8.2). */
   void fixedTo(FrameMotion before, FixedPose pose) {
-    Flat.quaternionTimes(before.q, pose.q, q);
-    Kernels.rotationMatrix(q[0], q[1], q[2], q[3], r);
-    Flat.times(before.r, pose.p, d);
-    Flat.copy(before.p, p);
+    placedOn(before, pose);
     Flat.copy(before.v, v);
     Flat.copy(before.a, a);
     Flat.copy(before.w, w);
@@ -42,9 +40,25 @@ final class FrameMotion {
     carry();
   }
 
-  /** Shifts the origin by d, which turns with the frame. */
-  private void carry() {
+  /** Takes the place of a frame fixed to another (theory, eq. 8.1); its motion stays as it was. */
+  void placedOn(FrameMotion before, FixedPose pose) {
+    Flat.quaternionTimes(before.q, pose.q, q);
+    Kernels.rotationMatrix(q[0], q[1], q[2], q[3], r);
+    Flat.times(before.r, pose.p, d);
+    Flat.copy(before.p, p);
     Flat.add(1, d, p);
+  }
+
+  /** Comes to rest. */
+  void halt() {
+    Arrays.fill(v, 0);
+    Arrays.fill(a, 0);
+    Arrays.fill(w, 0);
+    Arrays.fill(alpha, 0);
+  }
+
+  /** What a shift of the origin by d, which turns with the frame, does to its motion. */
+  private void carry() {
     Flat.addCross(1, w, d, v);
     Flat.addCross(1, alpha, d, a);
     Flat.addDoubleCross(w, w, d, a);
@@ -56,6 +70,7 @@ final class FrameMotion {
     d[1] = 0;
     d[2] = 0;
     Flat.add(q1, axis, d);
+    Flat.add(1, d, p);
     carry();
     Flat.add(qd, axis, v);
     Flat.add(qdd, axis, a);
@@ -68,12 +83,21 @@ final class FrameMotion {
    * @param turn quaternion of the turn in the frame's own axes
    */
   void turn(double[] axis, double[] turn, double qd, double qdd, double[] scratch) {
-    System.arraycopy(q, 0, scratch, 0, 4);
-    Flat.quaternionTimes(scratch, turn, q);
-    Kernels.rotationMatrix(q[0], q[1], q[2], q[3], r);
+    turnTo(turn, scratch);
     Flat.addCross(qd, w, axis, alpha);
     Flat.add(qdd, axis, alpha);
     Flat.add(qd, axis, w);
+  }
+
+  /**
+   * Turns; its motion stays as it was.
+   *
+   * @param turn quaternion of the turn in the frame's own axes
+   */
+  void turnTo(double[] turn, double[] scratch) {
+    System.arraycopy(q, 0, scratch, 0, 4);
+    Flat.quaternionTimes(scratch, turn, q);
+    Kernels.rotationMatrix(q[0], q[1], q[2], q[3], r);
   }
 
   /** A pose that does not change, as arrays. */

@@ -67,6 +67,9 @@ final class SingularValues {
         b[c][r] = sum;
       }
     }
+    for (int c = 0; c < count; c++) {
+      norm2[c] = dot(b[c], b[c]);
+    }
     boolean turned = true;
     for (int sweep = 0; turned && sweep < MOST_SWEEPS; sweep++) {
       turned = false;
@@ -77,7 +80,6 @@ final class SingularValues {
       }
     }
     for (int c = 0; c < count; c++) {
-      norm2[c] = dot(b[c], b[c]);
       if (!Double.isFinite(norm2[c])) {
         kept = MOST_KEPT;
       }
@@ -87,8 +89,8 @@ final class SingularValues {
   /** Rotates two columns square to each other; false if they are already. */
   private boolean square(int i, int j) {
     double ij = dot(b[i], b[j]);
-    double ii = dot(b[i], b[i]);
-    double jj = dot(b[j], b[j]);
+    double ii = norm2[i];
+    double jj = norm2[j];
     if (Math.abs(ij) <= SQUARE * Math.sqrt(ii * jj)) {
       return false;
     }
@@ -97,6 +99,8 @@ final class SingularValues {
     double c = 1 / Math.sqrt(1 + t * t);
     rotate(b[i], b[j], c, c * t);
     rotate(v[i], v[j], c, c * t);
+    norm2[i] = dot(b[i], b[i]);
+    norm2[j] = dot(b[j], b[j]);
     return true;
   }
 

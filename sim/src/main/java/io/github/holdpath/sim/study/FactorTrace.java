@@ -1,20 +1,24 @@
 package io.github.holdpath.sim.study;
 
-import io.github.holdpath.dynamics.load.LoadModel;
-import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.Optional;
 
 /**
- * Where the grip is and which first-slip factor it has there, sample by sample along a judged
- * motion: what a drawing of the path needs, and no more. The part counts as rigid on its grip.
+ * Where the grip is, how it moves and which first-slip factor it has there, sample by sample along
+ * a motion: what a drawing of the path or a time line needs, and no more. The part counts as rigid
+ * on its grip.
  */
 public final class FactorTrace {
-  /** Numbers of one sample: time, position, factor. */
-  private static final int SIZE = 5;
+  /** Numbers of one sample: time, position, factor, speed, acceleration. */
+  private static final int SIZE = 7;
+
+  private static final int FACTOR = 4;
+  private static final int SPEED = 5;
+  private static final int ACCELERATION = 6;
 
   private final double safety;
   private final double[] samples;
@@ -36,53 +40,70 @@ public final class FactorTrace {
    * @param step spacing, s, positive; both sides of every breakpoint come on top
    */
   public static FactorTrace of(StudyResult result, double step) {
-    if (!(step > 0) || !Double.isFinite(step)) {
-      throw new IllegalArgumentException("step must be positive, but was " + step);
-    }
-    int[] count = {0};
-    Sampler.visit(result.motion(), step, (piece, time) -> count[0]++);
-    FactorTrace trace =
-        new FactorTrace(
-            result.requiredSafety(),
-            new double[SIZE * count[0]],
-            new int[count[0]],
-            new boolean[count[0]]);
-    trace.fill(result, step);
+    SlipSearch slip = new SlipSearch(result.scene(), result.motion());
+    FactorTrace trace = sampled(slip, result.motion(), result.requiredSafety(), step);
     result.segments().forEach(s -> s.worst().ifPresent(trace::lower));
     trace.lower(result.worst());
     return trace;
   }
 
-  private void fill(StudyResult result, double step) {
-    Scene scene = result.scene();
-    Held isHeld = new Held(result.motion());
-    HoldModel hold = HoldModel.of(scene.grip());
-    HoldModel.Workspace ws = hold.workspace();
-    LoadModel loads =
-        new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
-    double[] state = new double[MotionState.SIZE];
-    double[] load = new double[LoadModel.SIZE];
-    double[] sum = new double[6];
-    double[] scratch = new double[9];
+  /**
+   * Samples a scene that nobody has judged yet: the same as {@link #of(StudyResult, double)} of its
+   * study, sooner. How fast the motion may run, drop bound, swing and joints are not looked at, and
+   * a verdict may need them: that is for {@link HoldStudy}.
+   *
+   * @param scene what moves
+   * @param safety required safety S, at least 1
+   * @param step spacing, s, positive; both sides of every breakpoint come on top
+   */
+  public static FactorTrace of(Scene scene, double safety, double step) {
+    Motion motion = scene.moved();
+    SlipSearch slip = new SlipSearch(scene, motion);
+    FactorTrace trace = sampled(slip, motion, safety, step);
+    slip.all().stream()
+        .filter(SlipSearch.Least::found)
+        .map(SlipSearch.Least::worst)
+        .forEach(trace::lower);
+    return trace;
+  }
+
+  private static FactorTrace sampled(SlipSearch slip, Motion motion, double safety, double step) {
+    if (!(step > 0) || !Double.isFinite(step)) {
+      throw new IllegalArgumentException("step must be positive, but was " + step);
+    }
+    int[] count = {0};
+    Sampler.visit(motion, step, (piece, time) -> count[0]++);
+    FactorTrace trace =
+        new FactorTrace(
+            safety, new double[SIZE * count[0]], new int[count[0]], new boolean[count[0]]);
+    trace.fill(slip, motion, step);
+    return trace;
+  }
+
+  private void fill(SlipSearch slip, Motion motion, double step) {
+    double[] state = slip.state();
     int[] next = {0};
     Sampler.visit(
-        result.motion(),
+        motion,
         step,
         (piece, time) -> {
           int i = next[0]++;
-          piece.state(time, state);
-          samples[SIZE * i] = time;
-          System.arraycopy(state, MotionState.POSITION, samples, SIZE * i + 1, 3);
+          int at = SIZE * i;
+          slip.loadAt(piece, time);
+          samples[at] = time;
+          System.arraycopy(state, MotionState.POSITION, samples, at + 1, 3);
+          samples[at + SPEED] = norm(state, MotionState.VELOCITY);
+          samples[at + ACCELERATION] = norm(state, MotionState.ACCELERATION);
           segments[i] = piece.segment();
-          held[i] = isHeld.at(piece, time);
+          held[i] = slip.held().at(piece, time);
           if (held[i]) {
-            loads.required(state, load, scratch);
-            for (int k = 0; k < 6; k++) {
-              sum[k] = load[k] + load[6 + k];
-            }
-            samples[SIZE * i + 4] = 1 / Math.max(hold.use(sum, 0, ws), 1 / HoldModel.NO_LIMIT);
+            samples[at + FACTOR] = 1 / Math.max(slip.use(), 1 / HoldModel.NO_LIMIT);
           }
         });
+  }
+
+  private static double norm(double[] x, int at) {
+    return Math.sqrt(x[at] * x[at] + x[at + 1] * x[at + 1] + x[at + 2] * x[at + 2]);
   }
 
   private void lower(Worst worst) {
@@ -95,8 +116,8 @@ public final class FactorTrace {
       }
     }
     if (nearest >= 0) {
-      FirstSlip first = worst.first();
-      samples[SIZE * nearest + 4] = Math.min(samples[SIZE * nearest + 4], first.factor());
+      int at = SIZE * nearest + FACTOR;
+      samples[at] = Math.min(samples[at], worst.first().factor());
     }
   }
 
@@ -120,9 +141,19 @@ public final class FactorTrace {
     return segments[i];
   }
 
+  /** Speed of the origin of the grip frame at a sample, m/s. */
+  public double speed(int i) {
+    return samples[SIZE * i + SPEED];
+  }
+
+  /** Size of its acceleration, along the path and across, m/s^2. */
+  public double acceleration(int i) {
+    return samples[SIZE * i + ACCELERATION];
+  }
+
   /** First-slip factor at a sample, dimensionless; empty while the part is not held. */
   public Optional<Double> factor(int i) {
-    return held[i] ? Optional.of(samples[SIZE * i + 4]) : Optional.empty();
+    return held[i] ? Optional.of(samples[SIZE * i + FACTOR]) : Optional.empty();
   }
 
   /** Factor per required safety at a sample; empty while the part is not held. */

@@ -2,11 +2,9 @@ package io.github.holdpath.sim.study;
 
 import io.github.holdpath.dynamics.contact.ContactPatch;
 import io.github.holdpath.dynamics.load.LoadModel;
-import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
 import io.github.holdpath.dynamics.margin.WholeGrip;
-import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.scene.Scene;
@@ -17,46 +15,32 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Judges whether a grip keeps hold of the part all along a motion: samples, then refines between
- * the samples wherever the least factor may lie (theory, section 3.5).
- *
- * <p>The use of the limits (1 over the factor) is what is searched: it is finite and smooth but for
- * kinks. Not for more than one thread at a time.
+ * Judges whether a grip keeps hold of the part all along a motion: the least factor by {@link
+ * SlipSearch}, and with its samples how fast the motion may run and where nothing holds any more
+ * (theory, sections 3.5 to 3.9). Not for more than one thread at a time.
  */
 public final class HoldStudy {
   /** Spacing of the samples that are searched, s. */
   public static final double STEP = 1e-3;
 
-  /** A rise below this part of the use is not looked for; the worst case may miss 1e-4. */
-  private static final double LEAST_GAIN = 1e-6;
-
-  /** Uses that differ by less than this part are one: rounding must not choose the instant. */
-  private static final double SAME = 1e-12;
-
   private final Scene scene;
   private final double safety;
   private final Motion motion;
-  private final Held held;
+  private final SlipSearch slip;
   private final HoldModel hold;
-  private final LoadModel loads;
-  private final HoldModel.Workspace ws;
   private final SpeedHeadroom headroom;
   private final SpeedHeadroom headroomLimit;
   private final DropSearch drop;
   private final CarefulLook care;
-  private final double[] state = new double[MotionState.SIZE];
   private final double[] load = new double[LoadModel.SIZE];
-  private final double[] whole = new double[6];
-  private final double[] rotation = new double[9];
 
   private HoldStudy(Scene scene, double safety) {
     this.scene = scene;
     this.safety = safety;
     this.motion = scene.moved();
-    this.held = new Held(motion);
-    this.hold = HoldModel.of(scene.grip());
-    this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
-    this.ws = hold.workspace();
+    this.slip = new SlipSearch(scene, motion);
+    this.hold = slip.hold();
+    HoldModel.Workspace ws = slip.workspace();
     this.headroom = new SpeedHeadroom(hold, safety, ws);
     this.headroomLimit = new SpeedHeadroom(hold, 1, ws);
     this.drop = new DropSearch(hold, ws, WholeGrip.of(scene.grip()));
@@ -80,10 +64,8 @@ public final class HoldStudy {
       tight.add(new Tightest(i));
     }
     for (MotionPiece piece : motion.pieces()) {
-      // Waits before the first move count to it.
-      Tightest t = tight.get(moves == 0 ? 0 : Math.max(1, piece.segment()));
-      if (held.in(piece)) {
-        search(piece, held.from(piece), held.to(piece), t);
+      if (slip.held().in(piece)) {
+        search(piece, slip.grid(piece), tight.get(slip.owner(piece)));
       }
     }
     tight.forEach(this::refineDrop);
@@ -93,12 +75,12 @@ public final class HoldStudy {
       segments.add(
           new SegmentResult(
               motion.segments().get(i - 1),
-              t.found() ? Optional.of(t.worst()) : Optional.empty(),
+              t.found() ? Optional.of(t.slip.worst()) : Optional.empty(),
               t.found() ? Optional.of(t.dropBound()) : Optional.empty(),
               t.speed.k()));
     }
     Tightest over = tight.stream().filter(Tightest::found).reduce(Tightest::worse).orElseThrow();
-    Worst worst = over.worst();
+    Worst worst = over.slip.worst();
     Optional<GiveResult> give = GiveStudy.run(scene, motion, hold);
     Optional<GuideUse> guide = GuideLook.most(scene, motion, hold, STEP);
     PeakLoads peaks = PeakLoads.of(scene, motion, STEP);
@@ -145,37 +127,28 @@ public final class HoldStudy {
     return list;
   }
 
-  /** Use of the limits at a time; leaves the load in {@link #load}. */
-  private double useAt(MotionPiece piece, double time) {
-    piece.state(time, state);
-    loads.required(state, load, rotation);
-    for (int k = 0; k < 6; k++) {
-      whole[k] = load[k] + load[6 + k];
-    }
-    return hold.use(whole, 0, ws);
-  }
-
   private double headroomAt(SpeedHeadroom of, MotionPiece piece, double time, double bound) {
-    piece.state(time, state);
-    loads.required(state, load, rotation);
-    return of.squared(load, bound);
+    slip.loadAt(piece, time);
+    return of.squared(slip.load(), bound);
   }
 
-  private void search(MotionPiece piece, double from, double to, Tightest t) {
-    SampleGrid grid = new SampleGrid(from, to, STEP);
-    boolean steady = piece.still() || to == from;
-    double[] use = new double[steady ? 1 : grid.size()];
-    double[] split = new double[LoadModel.SIZE * use.length];
-    drop.begin(use.length);
+  private void search(MotionPiece piece, SampleGrid grid, Tightest t) {
+    int samples = SlipSearch.count(piece, grid);
+    double[] split = new double[LoadModel.SIZE * samples];
+    drop.begin(samples);
+    double[] use =
+        slip.sample(
+            piece,
+            grid,
+            t.slip,
+            (i, time, found) -> {
+              System.arraycopy(slip.load(), 0, split, LoadModel.SIZE * i, LoadModel.SIZE);
+              care.look(time, slip.whole(), found);
+              drop.add(time, slip.whole(), found);
+            });
     int tight = 0;
-    for (int i = 0; i < use.length; i++) {
-      double time = grid.time(i);
-      use[i] = useAt(piece, time);
-      System.arraycopy(load, 0, split, LoadModel.SIZE * i, LoadModel.SIZE);
+    for (int i = 1; i < use.length; i++) {
       tight = use[i] > use[tight] ? i : tight;
-      t.offer(piece, time, use[i]);
-      care.look(time, whole, use[i]);
-      drop.add(time, whole, use[i]);
     }
     // The tightest sample first: most others then cannot be slower, and cost little.
     slowest(piece, grid, split, tight, t);
@@ -188,22 +161,11 @@ public final class HoldStudy {
       t.dropTime = drop.time();
       t.dropPiece = piece;
     }
-    if (steady) {
-      return;
+    slip.refine(piece, grid, use, t.slip);
+    if (samples > 1) {
+      refine(headroom, piece, grid, t.speed);
+      refine(headroomLimit, piece, grid, t.speedLimit);
     }
-    for (int i = 1; i < use.length - 1; i++) {
-      double rise = Math.max(Math.abs(use[i] - use[i - 1]), Math.abs(use[i] - use[i + 1]));
-      boolean peak = use[i] >= use[i - 1] && use[i] >= use[i + 1];
-      // Between samples a smooth use rises by no more than it does from sample to sample; twice
-      // that is the bound which spares the search where nothing can be found.
-      if (peak && 2 * rise > LEAST_GAIN * use[i] && use[i] + 2 * rise >= t.use) {
-        double time =
-            Peak.of(x -> useAt(piece, x), grid.time(i - 1), grid.time(i), grid.time(i + 1));
-        t.offer(piece, time, useAt(piece, time));
-      }
-    }
-    refine(headroom, piece, grid, t.speed);
-    refine(headroomLimit, piece, grid, t.speedLimit);
   }
 
   private void slowest(MotionPiece piece, SampleGrid grid, double[] split, int i, Tightest t) {
@@ -233,8 +195,8 @@ public final class HoldStudy {
     if (piece == null || Double.isInfinite(t.dropUse)) {
       return;
     }
-    double early = Math.max(held.from(piece), t.dropTime - STEP);
-    double late = Math.min(held.to(piece), t.dropTime + STEP);
+    double early = Math.max(slip.held().from(piece), t.dropTime - STEP);
+    double late = Math.min(slip.held().to(piece), t.dropTime + STEP);
     if (!(early < t.dropTime && t.dropTime < late)) {
       return;
     }
@@ -250,8 +212,8 @@ public final class HoldStudy {
   }
 
   private double dropUseAt(MotionPiece piece, double time) {
-    double first = useAt(piece, time);
-    return drop.use(whole, 0, first);
+    double first = slip.useAt(piece, time);
+    return drop.use(slip.whole(), 0, first);
   }
 
   private Optional<PreloadUse> preloadUse() {
@@ -290,52 +252,32 @@ public final class HoldStudy {
 
   /** The tightest instants found so far in one segment. */
   private final class Tightest {
-    private final int segment;
-    private double use = -1;
-    private double time;
+    private final SlipSearch.Least slip;
     private final Slowest speed = new Slowest();
     private final Slowest speedLimit = new Slowest();
     private double dropUse;
     private double dropTime;
     private @Nullable MotionPiece dropPiece;
-    private Optional<MotionPiece> where = Optional.empty();
 
     Tightest(int segment) {
-      this.segment = segment;
+      this.slip = HoldStudy.this.slip.new Least(segment);
     }
 
     boolean found() {
-      return where.isPresent();
+      return slip.found();
     }
 
     Tightest worse(Tightest later) {
-      return later.use > use * (1 + SAME) ? later : this;
-    }
-
-    /** Takes what is worse than before; of equals, but for rounding, the first stays. */
-    void offer(MotionPiece piece, double at, double found) {
-      if (found > use * (1 + SAME) || use < 0) {
-        use = found;
-        time = at;
-        where = Optional.of(piece);
-      }
+      return slip.worse(later.slip) == slip ? this : later;
     }
 
     DropBound dropBound() {
       double fine = dropUse;
       if (dropPiece != null) {
-        double first = useAt(dropPiece, dropTime);
-        fine = drop.fineUse(whole, first);
+        double first = HoldStudy.this.slip.useAt(dropPiece, dropTime);
+        fine = drop.fineUse(HoldStudy.this.slip.whole(), first);
       }
       return new DropBound(Math.min(HoldModel.NO_LIMIT, 1 / fine), dropTime);
-    }
-
-    Worst worst() {
-      where.orElseThrow().state(time, state);
-      MotionState there = MotionState.of(state);
-      var required = loads.required(there);
-      FirstSlip first = hold.firstSlip(required.total(), ws);
-      return new Worst(time, segment, first, there, required);
     }
   }
 }

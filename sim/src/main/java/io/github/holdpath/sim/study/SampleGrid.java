@@ -30,6 +30,11 @@ final class SampleGrid {
     this.inside = (int) Math.max(1, last - first + 1);
   }
 
+  /** Whether both ends are one. */
+  boolean instant() {
+    return from == to;
+  }
+
   /** Number of samples. */
   int size() {
     return inside + 2;

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FactorTraceTest {
   private static final double STEP = 5e-3;
@@ -68,6 +70,35 @@ class FactorTraceTest {
       least = Math.min(least, trace.factor(i).orElse(least));
     }
     assertEquals(result.factor(), least, ROUNDING * least);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cartons", "paint-tin", "peaches", "glass-sheet", "shaft-arm"})
+  void withoutAStudyItIsTheSame(String name) throws Exception {
+    Scene scene = SceneReader.read(Path.of("../scenes", name + ".json"), Map.of()).scene();
+    FactorTrace judged = FactorTrace.of(HoldStudy.run(scene, 1.5), STEP);
+    FactorTrace alone = FactorTrace.of(scene, 1.5, STEP);
+    assertEquals(judged.size(), alone.size());
+    for (int i = 0; i < judged.size(); i++) {
+      assertEquals(judged.time(i), alone.time(i));
+      assertEquals(judged.position(i), alone.position(i));
+      assertEquals(judged.segment(i), alone.segment(i));
+      assertEquals(judged.margin(i), alone.margin(i), "at " + judged.time(i) + " s");
+      assertEquals(judged.speed(i), alone.speed(i));
+      assertEquals(judged.acceleration(i), alone.acceleration(i));
+    }
+  }
+
+  @Test
+  void tellsSpeedAndAccelerationOfTheOrigin() {
+    List<MotionState> states = new ArrayList<>();
+    new SampleTable(result, STEP).forEach(row -> states.add(MotionState.of(row.state())));
+    for (int i = 0; i < trace.size(); i++) {
+      double speed = states.get(i).velocity().norm();
+      double acceleration = states.get(i).acceleration().norm();
+      assertEquals(speed, trace.speed(i), ROUNDING * Math.max(1, speed));
+      assertEquals(acceleration, trace.acceleration(i), ROUNDING * Math.max(1, acceleration));
+    }
   }
 
   @Test

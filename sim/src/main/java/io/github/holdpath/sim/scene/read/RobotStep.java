@@ -8,6 +8,7 @@ import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.motion.Route;
 import io.github.holdpath.sim.robot.Robot;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.field.Values;
@@ -15,7 +16,6 @@ import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.json.JsonNode;
 import io.github.holdpath.sim.scene.json.Pointers;
 import io.github.holdpath.sim.scene.robot.RobotKinds;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,21 +36,19 @@ final class RobotStep {
    *
    * @param scene checked fields of the file
    * @param root nodes of the file
-   * @param file the scene file; a robot's file stands relative to its folder
+   * @param beside where a robot's file stands
    * @param tool between flange and grip
    */
-  RobotStep(Values scene, JsonNode root, Path file, Optional<Scene.Tool> tool, Faults faults) {
+  RobotStep(Values scene, JsonNode root, Beside beside, Optional<Scene.Tool> tool, Faults faults) {
     this.scene = scene;
     this.root = root;
     this.tool = tool;
     this.faults = faults;
-    Path parent = file.getParent();
-    Path folder = parent == null ? Path.of("") : parent;
     built =
         scene
             .group("robot")
             .filter(r -> !RobotKinds.free(r))
-            .flatMap(r -> RobotKinds.build(r, folder, faults));
+            .flatMap(r -> RobotKinds.build(r, beside, faults));
   }
 
   /** The robot; empty if there is none, or faults were noted. */

@@ -3,6 +3,7 @@ package io.github.holdpath.sim.scene.read;
 import io.github.holdpath.dynamics.grip.GripModel;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.robot.Robot;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.PartShape;
 import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
@@ -15,18 +16,25 @@ import io.github.holdpath.sim.scene.grip.GripContext;
 import io.github.holdpath.sim.scene.grip.GripKinds;
 import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.json.Pointers;
 import io.github.holdpath.sim.scene.recording.RecordingBuilder;
 import io.github.holdpath.sim.scene.route.LimitsBuilder;
 import io.github.holdpath.sim.scene.route.RouteBuilder;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Builds a scene from its checked fields; judges what several fields say together. */
 final class SceneBuilder {
+  /** Fields on which the motion depends. */
+  private static final List<String> MOVING =
+      List.of("route", "robot", "tool", "limits", "law", "override");
+
+  /** Fields that name files on which it depends. */
+  private static final List<String> FILES = List.of("robot/file", "route/recording/file");
+
   private final Values values;
   private final JsonNode.Obj root;
-  private final Path file;
+  private final Beside beside;
   private final Faults faults;
   private final InputNotes notes = new InputNotes();
 
@@ -35,13 +43,13 @@ final class SceneBuilder {
    *
    * @param values checked fields of the file
    * @param root nodes of the file
-   * @param file for recordings beside it
+   * @param beside where recordings and robots' files stand
    * @param faults those found so far; takes more
    */
-  SceneBuilder(Values values, JsonNode.Obj root, Path file, Faults faults) {
+  SceneBuilder(Values values, JsonNode.Obj root, Beside beside, Faults faults) {
     this.values = values;
     this.root = root;
-    this.file = file;
+    this.beside = beside;
     this.faults = faults;
   }
 
@@ -65,12 +73,7 @@ final class SceneBuilder {
     boolean toolThere = values.isThere("tool");
     Optional<Scene.Tool> tool = values.group("tool").flatMap(t -> ToolBuilder.build(t, faults));
     boolean toolRead = toolThere == tool.isPresent();
-    int before = faults.count();
-    RobotStep robot = new RobotStep(values, root, file, tool, faults);
-    boolean robotRead = faults.count() == before;
-    Optional<? extends MotionSource> motion = motion(tool, robot.robot());
-    Optional<RobotCell> cell =
-        robotRead && toolRead ? motion.flatMap(robot::follow) : Optional.empty();
+    Optional<Moved> moved = moved(tool, toolRead);
     List<Scene.InputNote> inputs = notes.all(origins(), root, faults);
     faults.throwIfAny();
     return new Scene(
@@ -81,10 +84,52 @@ final class SceneBuilder {
         gripFields.orElseThrow().number("requiredSafety").orElseThrow(),
         tool,
         LimitsBuilder.ofScene(values),
-        motion.orElseThrow(),
+        moved.orElseThrow().motion(),
         inputs,
         give,
-        cell);
+        moved.get().cell());
+  }
+
+  /**
+   * How the grip is moved, which costs most to find out.
+   *
+   * @param motion as told
+   * @param cell the robot that makes it; empty where it needs none
+   */
+  private record Moved(MotionSource motion, Optional<RobotCell> cell) {}
+
+  /** All that a motion depends on. */
+  private record MotionKey(
+      List<Optional<JsonNode>> fields, List<Optional<Beside.Stamp>> filesBeside) {}
+
+  /** The motion; that of the scene read before if nothing has changed on which it depends. */
+  private Optional<Moved> moved(Optional<Scene.Tool> tool, boolean toolRead) {
+    MotionKey key = motionKey();
+    Optional<Moved> kept = beside.kept(Moved.class, key);
+    if (kept.isPresent()) {
+      return kept;
+    }
+    int before = faults.count();
+    RobotStep robot = new RobotStep(values, root, beside, tool, faults);
+    boolean robotRead = faults.count() == before;
+    Optional<? extends MotionSource> motion = motion(tool, robot.robot());
+    Optional<RobotCell> cell =
+        robotRead && toolRead ? motion.flatMap(robot::follow) : Optional.empty();
+    Optional<Moved> moved = motion.map(m -> new Moved(m, cell));
+    if (faults.count() == before && toolRead) {
+      moved.ifPresent(m -> beside.keep(Moved.class, key, m));
+    }
+    return moved;
+  }
+
+  private MotionKey motionKey() {
+    return new MotionKey(
+        MOVING.stream().map(root::get).toList(),
+        FILES.stream().map(p -> Pointers.find(root, p).flatMap(this::stamp)).toList());
+  }
+
+  private Optional<Beside.Stamp> stamp(JsonNode name) {
+    return name instanceof JsonNode.Text text ? beside.stamp(text.value()) : Optional.empty();
   }
 
   private Optional<? extends MotionSource> motion(
@@ -95,7 +140,7 @@ final class SceneBuilder {
     }
     return values
         .group("route")
-        .flatMap(r -> new RecordingBuilder(values, root, file, tool, robot, faults).build(r));
+        .flatMap(r -> new RecordingBuilder(values, root, beside, tool, robot, faults).build(r));
   }
 
   private List<OriginsType.Entry> origins() {

@@ -43,17 +43,20 @@ final class SceneEdits {
   }
 
   private static JsonNode value(Place place, String text) throws SceneException {
-    String t = text.strip();
-    boolean json =
-        t.matches(JSON_NUMBER)
-            || t.equals("true")
-            || t.equals("false")
-            || t.startsWith("\"")
-            || t.startsWith("[")
-            || t.startsWith("{");
-    return json
-        ? placed(JsonTree.parse(place.source(), t, place.pointer()), place.source())
+    return isJson(text)
+        ? placed(JsonTree.parse(place.source(), text.strip(), place.pointer()), place.source())
         : new JsonNode.Text(place, text);
+  }
+
+  /** Whether a value is taken as JSON; if not, it is a text as it stands. */
+  static boolean isJson(String text) {
+    String t = text.strip();
+    return t.matches(JSON_NUMBER)
+        || t.equals("true")
+        || t.equals("false")
+        || t.startsWith("\"")
+        || t.startsWith("[")
+        || t.startsWith("{");
   }
 
   /** The value without lines and columns, which would be those of the option. */

@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.scene.read;
 
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
@@ -29,32 +30,45 @@ public final class SceneReader {
    *     right; a file that is not JSON has one fault
    */
   public static LoadedScene read(Path file, Map<String, String> set) throws SceneException {
-    SceneFile text = SceneFile.read(file);
-    Path name = file.getFileName();
-    Scene scene = read(text.name(), text.text(), file, set);
-    return new LoadedScene(scene, name == null ? text.name() : name.toString(), text.sha256(), set);
+    return SceneDraft.open(file).withAll(set).loaded();
   }
 
-  private static Scene read(String name, String text, Path file, Map<String, String> set)
-      throws SceneException {
-    JsonNode parsed = JsonTree.parse(name, text, "");
-    Faults faults = new Faults(name);
-    if (!(parsed instanceof JsonNode.Obj)) {
-      faults.add(
-          parsed.place(),
-          "a scene is an object in braces, but this is "
-              + parsed.words()
-              + "; it begins with {"
-              + " \"format\": \""
-              + Scene.FORMAT
-              + "\"");
-      faults.throwIfAny();
+  /**
+   * The object of a scene file.
+   *
+   * @throws SceneException with one fault, if it is none
+   */
+  static JsonNode.Obj parse(SceneFile file) throws SceneException {
+    JsonNode parsed = JsonTree.parse(file.name(), file.text(), "");
+    if (parsed instanceof JsonNode.Obj obj) {
+      return obj;
     }
-    JsonNode root = SceneEdits.apply(parsed, set, faults);
-    JsonNode.Obj obj = (JsonNode.Obj) root;
-    version(name, obj);
-    Values values = Values.read(SceneSpec.SCENE, obj, faults);
-    return new SceneBuilder(values, obj, file, faults).build();
+    Faults faults = new Faults(file.name());
+    faults.add(
+        parsed.place(),
+        "a scene is an object in braces, but this is "
+            + parsed.words()
+            + "; it begins with {"
+            + " \"format\": \""
+            + Scene.FORMAT
+            + "\"");
+    faults.throwIfAny();
+    throw new IllegalStateException("a fault was noted and not thrown");
+  }
+
+  /**
+   * The scene of an object.
+   *
+   * @param name of its file, as the user named it
+   * @param root with all values set
+   * @param beside files beside it
+   * @param faults those of the values that could not be set; takes more
+   */
+  static Scene scene(String name, JsonNode.Obj root, Beside beside, Faults faults)
+      throws SceneException {
+    version(name, root);
+    Values values = Values.read(SceneSpec.SCENE, root, faults);
+    return new SceneBuilder(values, root, beside, faults).build();
   }
 
   /** An unknown version is the only fault of its file: nothing else can be judged. */

@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.Recording;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.robot.RobotJoint;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
@@ -11,7 +12,6 @@ import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.json.JsonNode;
 import io.github.holdpath.sim.scene.json.Pointers;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +26,7 @@ public final class RecordingBuilder {
 
   private final Values scene;
   private final JsonNode root;
-  private final Path folder;
+  private final Beside beside;
   private final Optional<Scene.Tool> tool;
   private final Optional<Robot> robot;
   private final Faults faults;
@@ -36,21 +36,20 @@ public final class RecordingBuilder {
    *
    * @param scene checked fields of the file
    * @param root nodes of the file
-   * @param file the scene file; the recording stands relative to its folder
+   * @param beside where the recording stands
    * @param tool for a recording of the flange or of joints
    * @param robot for a recording of joints
    */
   public RecordingBuilder(
       Values scene,
       JsonNode root,
-      Path file,
+      Beside beside,
       Optional<Scene.Tool> tool,
       Optional<Robot> robot,
       Faults faults) {
     this.scene = scene;
     this.root = root;
-    Path parent = file.getParent();
-    this.folder = parent == null ? Path.of("") : parent;
+    this.beside = beside;
     this.tool = tool;
     this.robot = robot;
     this.faults = faults;
@@ -80,7 +79,7 @@ public final class RecordingBuilder {
       return Optional.empty();
     }
     try {
-      return Optional.of(RecordingReader.read(spec.get(), this::fault));
+      return Optional.of(RecordingReader.read(spec.get(), beside, this::fault));
     } catch (SceneException e) {
       faults.addAll(e.faults());
       return Optional.empty();
@@ -134,7 +133,7 @@ public final class RecordingBuilder {
     Optional<Values> held = v.group("held");
     return Optional.of(
         new RecordingSpec(
-            folder,
+            beside.folder(),
             file.get(),
             joints ? RecordingFrame.JOINTS : flange ? RecordingFrame.FLANGE : RecordingFrame.GRIP,
             toGrip.get(),

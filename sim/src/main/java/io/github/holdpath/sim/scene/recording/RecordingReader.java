@@ -7,6 +7,7 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.RecordedJoints;
 import io.github.holdpath.sim.motion.RecordedMotion;
 import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.SceneException;
 import java.io.BufferedReader;
@@ -61,11 +62,13 @@ final class RecordingReader {
   }
 
   private final RecordingSpec spec;
+  private final Beside beside;
   private final Place place;
   private final RecordingFaults faults;
 
-  private RecordingReader(RecordingSpec spec, Place place) {
+  private RecordingReader(RecordingSpec spec, Beside beside, Place place) {
     this.spec = spec;
+    this.beside = beside;
     this.place = place;
     this.faults = new RecordingFaults(spec.file());
   }
@@ -74,21 +77,38 @@ final class RecordingReader {
    * Reads the recording that a scene names.
    *
    * @param spec what the scene says about it
+   * @param beside keeps the rows for the next time
    * @param place gives faults of the scene's own fields (file, cut-off, held) their place
    * @throws SceneException with every fault found, the first twenty of the table by line
    */
-  static Recording read(RecordingSpec spec, Place place) throws SceneException {
-    return new RecordingReader(spec, place).read();
+  static Recording read(RecordingSpec spec, Beside beside, Place place) throws SceneException {
+    return new RecordingReader(spec, beside, place).read();
   }
+
+  /** What the rows depend on. */
+  private record Key(RecordingSpec spec, Beside.Stamp stamp) {}
 
   private Recording read() throws SceneException {
     checkSpec();
     Path path = path();
     faults.throwIfAny();
-    RecordingRows rows = rows(path);
+    RecordingRows rows = keptRows(path);
     new RecordingChecks(rows, spec.cutoff(), faults).run();
     faults.throwIfAny();
     return recording(rows);
+  }
+
+  private RecordingRows keptRows(Path path) throws SceneException {
+    Optional<Key> key = beside.stamp(spec.file()).map(s -> new Key(spec.ofRows(), s));
+    Optional<RecordingRows> kept = key.flatMap(k -> beside.kept(RecordingRows.class, k));
+    if (kept.isPresent()) {
+      return kept.get();
+    }
+    RecordingRows rows = rows(path);
+    if (faults.isEmpty()) {
+      key.ifPresent(k -> beside.keep(RecordingRows.class, k, rows));
+    }
+    return rows;
   }
 
   private void checkSpec() {

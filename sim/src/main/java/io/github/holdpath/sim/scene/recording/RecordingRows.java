@@ -4,6 +4,8 @@ import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.robot.Robot;
+import io.github.holdpath.sim.robot.RobotJoint;
+import io.github.holdpath.sim.robot.RobotMotion;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,6 +24,11 @@ final class RecordingRows {
   private final int width;
   private final RecordingFaults faults;
   private final double[] values;
+
+  /** Of the robot, where the rows are joint values. */
+  private final Optional<RobotMotion> motion;
+
+  private final boolean[] turns;
 
   private final List<Pose> poses = new ArrayList<>();
   private final List<List<Double>> joints = new ArrayList<>();
@@ -44,6 +51,13 @@ final class RecordingRows {
     this.width = width;
     this.faults = faults;
     this.values = new double[places.length];
+    Optional<Robot> robot = spec.columns().joints() ? spec.robot() : Optional.empty();
+    this.motion = robot.map(Robot::motion);
+    List<RobotJoint> all = robot.map(Robot::joints).orElse(List.of());
+    this.turns = new boolean[all.size()];
+    for (int k = 0; k < turns.length; k++) {
+      turns[k] = all.get(k).kind().turns();
+    }
   }
 
   /** Takes the fields of one row, or notes what is wrong with them. */
@@ -97,20 +111,18 @@ final class RecordingRows {
   }
 
   private void keepJoints(int row, long line) {
-    Robot robot = spec.robot().orElseThrow();
     double[] q = new double[values.length - 1];
     List<Double> kept = new ArrayList<>();
     for (int k = 0; k < q.length; k++) {
-      boolean turns = robot.joints().get(k).kind().turns();
-      q[k] = values[k + 1] * (turns ? spec.units().angle() : spec.units().length());
+      q[k] = values[k + 1] * (turns[k] ? spec.units().angle() : spec.units().length());
       kept.add(q[k]);
     }
-    Optional<Pose> flange = robot.flangeAt(q);
-    if (flange.isEmpty()) {
+    if (motion.filter(m -> m.moveTo(q)).isEmpty()) {
       faults.at(line, "no pose of the robot fits these joint values; are the columns right?");
       return;
     }
-    put(row, line, flange.get().position(), flange.get().rotation());
+    Pose flange = motion.get().flangePose();
+    put(row, line, flange.position(), flange.rotation());
     joints.add(kept);
   }
 

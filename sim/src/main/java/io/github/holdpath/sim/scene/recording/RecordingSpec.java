@@ -63,6 +63,23 @@ record RecordingSpec(
         Optional.empty());
   }
 
+  /** The same but for what the rows do not depend on: cut-off and when the part is held. */
+  RecordingSpec ofRows() {
+    return new RecordingSpec(
+        folder,
+        file,
+        frame,
+        flangeToGrip,
+        separator,
+        decimalComma,
+        columns,
+        units,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        DEFAULT_CUTOFF,
+        robot);
+  }
+
   /** Cut-off where the scene names none, Hz. */
   static final double DEFAULT_CUTOFF = 40;
 

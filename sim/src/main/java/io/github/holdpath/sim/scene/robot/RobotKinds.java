@@ -8,12 +8,12 @@ import io.github.holdpath.sim.robot.Gantry;
 import io.github.holdpath.sim.robot.JointLimits;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.robot.Scara;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.field.ObjectSpec;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.quantity.Amount;
 import io.github.holdpath.sim.scene.route.PoseBuilder;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,15 +62,15 @@ public final class RobotKinds {
    * Builds a robot.
    *
    * @param fields of a kind that is not free
-   * @param folder of the scene
+   * @param beside where a robot's file stands
    * @return empty if faults were noted
    */
-  public static Optional<Built> build(Values fields, Path folder, Faults faults) {
+  public static Optional<Built> build(Values fields, Beside beside, Faults faults) {
     int before = faults.count();
     RobotKinds kinds = new RobotKinds(fields, faults);
     Optional<Built> built;
     if (fields.spec() == RobotFields.URDF) {
-      built = new UrdfInput(fields, folder, faults).build(kinds.base(), kinds.payload());
+      built = new UrdfInput(fields, beside, faults).build(kinds.base(), kinds.payload());
     } else if (fields.spec() == RobotFields.GANTRY) {
       built = kinds.gantry();
     } else if (fields.spec() == RobotFields.SCARA) {

@@ -12,6 +12,7 @@ import io.github.holdpath.sim.robot.UrdfException;
 import io.github.holdpath.sim.robot.UrdfFault;
 import io.github.holdpath.sim.robot.UrdfReader;
 import io.github.holdpath.sim.robot.UrdfTree;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.quantity.NearestName;
@@ -47,23 +48,26 @@ final class UrdfInput {
           + " are not in them, and may be the larger part.";
 
   private final Values v;
-  private final Path folder;
+  private final Beside beside;
   private final Faults faults;
 
-  UrdfInput(Values v, Path folder, Faults faults) {
+  UrdfInput(Values v, Beside beside, Faults faults) {
     this.v = v;
-    this.folder = folder;
+    this.beside = beside;
     this.faults = faults;
   }
 
   Optional<Built> build(Pose base, OptionalDouble payload) {
     Optional<String> file = v.text("file");
-    Optional<String> text = file.flatMap(this::text);
-    if (text.isEmpty()) {
+    if (file.isEmpty()) {
       return Optional.empty();
     }
     try {
-      UrdfTree tree = UrdfReader.read(file.get(), text.get());
+      Optional<UrdfTree> read = tree(file.get());
+      if (read.isEmpty()) {
+        return Optional.empty();
+      }
+      UrdfTree tree = read.get();
       String root = v.text("baseLink").orElseGet(tree::root);
       Optional<String> tip = v.text("tipLink").or(() -> only(tree.tips(root), root));
       if (tip.isEmpty()) {
@@ -83,6 +87,21 @@ final class UrdfInput {
     }
   }
 
+  private Optional<UrdfTree> tree(String file) throws UrdfException {
+    Optional<Beside.Stamp> stamp = beside.stamp(file);
+    Optional<UrdfTree> kept = stamp.flatMap(key -> beside.kept(UrdfTree.class, key));
+    if (kept.isPresent()) {
+      return kept;
+    }
+    Optional<String> text = text(file);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    UrdfTree tree = UrdfReader.read(file, text.get());
+    stamp.ifPresent(key -> beside.keep(UrdfTree.class, key, tree));
+    return Optional.of(tree);
+  }
+
   /** The tip, where there is no choice; a first link that is not there has none, and is told. */
   private static Optional<String> only(List<String> tips, String root) {
     return switch (tips.size()) {
@@ -94,7 +113,7 @@ final class UrdfInput {
 
   private Optional<String> text(String name) {
     try {
-      Path path = folder.resolve(name);
+      Path path = beside.folder().resolve(name);
       if (!Files.isRegularFile(path)) {
         faults.add(v.place("file"), "no file \"" + name + "\" in the scene's folder");
         return Optional.empty();

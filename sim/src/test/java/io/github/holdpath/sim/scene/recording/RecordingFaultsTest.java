@@ -168,7 +168,8 @@ class RecordingFaultsTest extends RecordingTables {
 
   private List<Fault> readFaults() {
     return assertThrows(
-            SceneException.class, () -> RecordingReader.read(spec(), RecordingReaderTest::scene))
+            SceneException.class,
+            () -> RecordingReader.read(spec(), beside(), RecordingReaderTest::scene))
         .faults();
   }
 

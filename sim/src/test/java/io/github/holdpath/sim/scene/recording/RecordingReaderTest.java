@@ -91,7 +91,7 @@ class RecordingReaderTest extends RecordingTables {
     Recording plain = read(spec(), table(30));
     Files.writeString(
         folder.resolve("log.csv"), "\uFEFF" + String.join("\r\n\r\n", table(30)) + "\r\n,,\r\n");
-    assertSame(plain, RecordingReader.read(spec(), RecordingReaderTest::scene));
+    assertSame(plain, RecordingReader.read(spec(), beside(), RecordingReaderTest::scene));
   }
 
   @Test

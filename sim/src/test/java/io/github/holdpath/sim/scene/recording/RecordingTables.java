@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.SceneException;
 import java.io.IOException;
@@ -165,7 +166,12 @@ abstract class RecordingTables {
 
   Recording read(RecordingSpec spec, List<String> lines) throws IOException, SceneException {
     Files.writeString(folder.resolve("log.csv"), String.join("\n", lines));
-    return RecordingReader.read(spec, RecordingReaderTest::scene);
+    return RecordingReader.read(spec, beside(), RecordingReaderTest::scene);
+  }
+
+  /** Keeps nothing from one reading to the next. */
+  Beside beside() {
+    return Beside.file(folder.resolve("scene.json"));
   }
 
   static Fault scene(String pointer, String message) {
