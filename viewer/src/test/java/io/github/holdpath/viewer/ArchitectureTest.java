@@ -43,6 +43,10 @@ class ArchitectureTest {
           .definedBy(BASE + ".overlay")
           .layer("shot")
           .definedBy(BASE + ".shot")
+          .layer("edit")
+          .definedBy(BASE + ".edit")
+          .layer("panel")
+          .definedBy(BASE + ".panel")
           .layer("app")
           .definedBy(BASE + ".app")
           .whereLayer("colour")
@@ -55,6 +59,10 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("mesh", "state")
           .whereLayer("overlay")
           .mayOnlyAccessLayers("colour", "state")
+          .whereLayer("edit")
+          .mayOnlyAccessLayers("state")
+          .whereLayer("panel")
+          .mayOnlyAccessLayers("edit", "state")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer()
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
@@ -80,6 +88,16 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("com.jme3..", "org.lwjgl..")
           .because("what is shown and how it is worded is tested without a graphics library");
+
+  @ArchTest
+  static final ArchRule changingASceneNeedsNoWindow =
+      noClasses()
+          .that()
+          .resideInAPackage(BASE + ".edit")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.awt..", "javax.swing..")
+          .because("drafts, history and judging are tested without a display");
 
   @ArchTest
   static final ArchRule computesNoMechanics =

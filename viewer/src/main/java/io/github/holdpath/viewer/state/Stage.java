@@ -2,7 +2,9 @@ package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.report.Headline;
+import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.FactorTrace;
 import io.github.holdpath.sim.study.HoldStudy;
 import io.github.holdpath.sim.study.Playback;
@@ -54,6 +56,9 @@ public record Stage(
   /** Length of a link in radii of the path. */
   private static final double LINK = 0.5;
 
+  /** Factor where the part is held nowhere or meets no limit. */
+  private static final double NO_LIMIT = Double.MAX_VALUE;
+
   /** Samples of a motion at most, so that a long recording does not swell. */
   private static final double MOST_SAMPLES = 200_000;
 
@@ -78,12 +83,71 @@ public record Stage(
 
   /** Of a result. */
   public static Stage of(StudyResult result) {
-    double step = Math.max(HoldStudy.STEP, result.cycleTime() / MOST_SAMPLES);
-    FactorTrace trace = FactorTrace.of(result, step);
+    return of(result, List.of());
+  }
+
+  /**
+   * Of a result, in the place of another stage.
+   *
+   * @param result of a study
+   * @param keep points that the view showed before; they stay if nothing lies beyond them
+   */
+  public static Stage of(StudyResult result, List<Vec3> keep) {
+    FactorTrace trace = FactorTrace.of(result, step(result.cycleTime()));
     Worst worst = result.worst();
-    Pose grip = worst.state().pose();
-    Actors actors = new Actors(result.scene());
-    List<Waypoint> waypoints = Waypoint.of(result.scene(), result.motion(), trace);
+    return of(
+        new Seen(result.scene(), result.motion(), result.requiredSafety(), trace),
+        worst.state().pose(),
+        worst.time(),
+        result.margin(),
+        Headline.of(result),
+        keep);
+  }
+
+  /**
+   * Of a scene that is still being judged: coloured by its samples, without a verdict.
+   *
+   * @param scene as read
+   * @param safety required safety S
+   * @param trace its samples
+   * @param keep points that the view showed before; they stay if nothing lies beyond them
+   */
+  public static Stage of(Scene scene, double safety, FactorTrace trace, List<Vec3> keep) {
+    int tight = tightest(trace);
+    double least = trace.factor(tight).orElse(NO_LIMIT);
+    Pose grip = new Playback(scene, safety).at(trace.time(tight)).state().pose();
+    return of(
+        new Seen(scene, scene.moved(), safety, trace),
+        grip,
+        trace.time(tight),
+        least / safety,
+        Headline.judging(scene, safety, least),
+        keep);
+  }
+
+  /** Spacing of the samples of a motion, s. */
+  public static double step(double duration) {
+    return Math.max(HoldStudy.STEP, duration / MOST_SAMPLES);
+  }
+
+  private static int tightest(FactorTrace trace) {
+    int tight = 0;
+    for (int i = 1; i < trace.size(); i++) {
+      double here = trace.factor(i).orElse(Double.POSITIVE_INFINITY);
+      if (here < trace.factor(tight).orElse(Double.POSITIVE_INFINITY)) {
+        tight = i;
+      }
+    }
+    return tight;
+  }
+
+  private record Seen(Scene scene, Motion motion, double safety, FactorTrace trace) {}
+
+  private static Stage of(
+      Seen seen, Pose grip, double worstTime, double margin, Headline headline, List<Vec3> keep) {
+    FactorTrace trace = seen.trace();
+    Actors actors = new Actors(seen.scene());
+    List<Waypoint> waypoints = Waypoint.of(seen.scene(), seen.motion(), trace);
     List<Vec3> fit = new ArrayList<>(actors.reach(grip));
     waypoints.forEach(w -> fit.add(w.place()));
     for (int i = 0; i < trace.size(); i++) {
@@ -91,8 +155,12 @@ public record Stage(
         fit.add(trace.position(i));
       }
     }
+    if (Extent.of(keep).contains(Extent.of(fit))) {
+      fit.clear();
+      fit.addAll(keep);
+    }
     Floor floor = Floor.below(fit);
-    double radius = RADIUS * extent(fit);
+    double radius = RADIUS * Extent.of(fit).size();
     List<PathRuns.Link> links = PathRuns.links(trace, LINK * radius);
     List<Vec3> axes =
         floor.contains(Vec3.ZERO)
@@ -110,12 +178,12 @@ public record Stage(
         marks(floor),
         axes,
         grip.position(),
-        worst.time(),
-        MarginStep.of(result.margin()),
-        Headline.of(result),
+        worstTime,
+        MarginStep.of(margin),
+        headline,
         fit,
         actors,
-        new Playback(result.scene(), result.requiredSafety()));
+        new Playback(seen.scene(), seen.safety()));
   }
 
   /**
@@ -129,19 +197,6 @@ public record Stage(
     items.addAll(actors.at(now));
     items.add(new Item.Body(path, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false));
     return items;
-  }
-
-  private static double extent(List<Vec3> points) {
-    double[] lo = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
-    double[] hi = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (Vec3 p : points) {
-      double[] v = {p.x(), p.y(), p.z()};
-      for (int k = 0; k < 3; k++) {
-        lo[k] = Math.min(lo[k], v[k]);
-        hi[k] = Math.max(hi[k], v[k]);
-      }
-    }
-    return Math.max(1e-3, new Vec3(hi[0] - lo[0], hi[1] - lo[1], hi[2] - lo[2]).norm());
   }
 
   private static List<LineData> ground(
