@@ -5,6 +5,7 @@ import io.github.holdpath.viewer.edit.Input;
 import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.edit.JobState;
 import io.github.holdpath.viewer.edit.Scale;
+import java.awt.Dimension;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Hashtable;
@@ -21,6 +22,7 @@ import javax.swing.border.Border;
 /** Label, slider, field and reset of one input; the field's message stands below it. */
 final class InputLine {
   private static final int MARKER = 7;
+  private static final int SLIDER = 110;
 
   private final Job job;
   final JLabel label = new JLabel();
@@ -48,6 +50,10 @@ final class InputLine {
     name(reset, "Reset " + input.label());
     reset.setToolTipText("Back to the value of the file");
     message.setVisible(false);
+    // Where it is narrow the slider gives way, not the number.
+    field.setMinimumSize(field.getPreferredSize());
+    slider.setPreferredSize(new Dimension(SLIDER, slider.getPreferredSize().height + 2 * MARKER));
+    slider.setMinimumSize(slider.getPreferredSize());
     slider.addChangeListener(e -> slid());
     choice.addActionListener(e -> chosen());
     field.addActionListener(e -> typed());

@@ -40,7 +40,7 @@ class SceneSaveTest {
     Path file = Scenes.small(folder);
     Draft draft = Draft.open(file).with("part/mass", "3 kg");
     SaveException e = assertThrows(SaveException.class, () -> SceneSave.save(draft, file, false));
-    assertTrue(e.getMessage().contains("the opened scene itself"), e.getMessage());
+    assertTrue(String.valueOf(e.getMessage()).contains("the opened scene itself"), e.getMessage());
     assertEquals(Scenes.SMALL, Files.readString(file));
     SceneSave.save(draft, file, true);
     assertEquals(draft.json(), Files.readString(file));
@@ -53,7 +53,8 @@ class SceneSaveTest {
     Path blocked = Files.writeString(folder.resolve("file"), "x").resolve("a.json");
     SaveException e =
         assertThrows(SaveException.class, () -> SceneSave.save(draft, blocked, false));
-    assertTrue(e.getMessage().contains("your changes are still here"), e.getMessage());
+    assertTrue(
+        String.valueOf(e.getMessage()).contains("your changes are still here"), e.getMessage());
     assertEquals(2, in(folder).size());
   }
 

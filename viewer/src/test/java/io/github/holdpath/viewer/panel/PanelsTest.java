@@ -29,11 +29,13 @@ class PanelsTest {
   @BeforeEach
   void open() throws Exception {
     job = Job.open(Demo.file("cover"), Judge.byStudy(), SwingUtilities::invokeLater);
+    InputsPanel[] made = new InputsPanel[1];
     SwingUtilities.invokeAndWait(
         () -> {
-          panel = InputsPanel.of(job);
+          made[0] = InputsPanel.of(job);
           job.listen(strip::show);
         });
+    panel = made[0];
     settled();
   }
 
