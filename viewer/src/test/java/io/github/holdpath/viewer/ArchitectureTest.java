@@ -45,6 +45,8 @@ class ArchitectureTest {
           .definedBy(BASE + ".export")
           .layer("shot")
           .definedBy(BASE + ".shot")
+          .layer("edit")
+          .definedBy(BASE + ".edit")
           .layer("panel")
           .definedBy(BASE + ".panel")
           .layer("desk")
@@ -65,10 +67,12 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("colour", "mesh", "state")
           .whereLayer("shot")
           .mayOnlyAccessLayers("colour", "mesh", "state", "convert", "overlay", "export")
+          .whereLayer("edit")
+          .mayOnlyAccessLayers("state")
           .whereLayer("panel")
-          .mayOnlyAccessLayers("colour", "state", "overlay", "shot")
+          .mayOnlyAccessLayers("colour", "state", "overlay", "shot", "edit")
           .whereLayer("desk")
-          .mayOnlyAccessLayers("colour", "state", "shot", "panel")
+          .mayOnlyAccessLayers("colour", "state", "shot", "edit", "panel")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer()
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)
@@ -128,6 +132,16 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio..")
           .because("a 3D file is written where no desktop and no font is installed");
+
+  @ArchTest
+  static final ArchRule changingASceneNeedsNoWindow =
+      noClasses()
+          .that()
+          .resideInAPackage(BASE + ".edit")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.awt..", "javax.swing..")
+          .because("drafts, history and judging are tested without a display");
 
   @ArchTest
   static final ArchRule computesNoMechanics =

@@ -1,6 +1,8 @@
 package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.margin.FailureMode;
+import io.github.holdpath.dynamics.margin.HoldModel;
+import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.GiveResult;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.sim.study.Verdict;
@@ -49,11 +51,7 @@ public record Headline(
             : rigid + "the load meets no limit";
     return new Headline(
         result.scene().title(),
-        result.scene().part().name()
-            + ", "
-            + Text.number(result.scene().part().body().mass(), 4)
-            + " kg, held by "
-            + result.scene().grip().kind(),
+        subject(result.scene()),
         result.verdict() == Verdict.HOLDS,
         word + numbers,
         limited
@@ -65,6 +63,43 @@ public record Headline(
                 "margin " + CheckReport.figure(result.margin(), 1) + ": " + happens(worst))
             : Optional.empty(),
         Words.CAUTION);
+  }
+
+  /**
+   * While a scene is still being judged: no verdict, only what its samples say so far.
+   *
+   * @param scene as far as it is read
+   * @param safety required safety S
+   * @param least least factor of the samples, the part rigid on its grip
+   */
+  public static Headline judging(Scene scene, double safety, double least) {
+    boolean limited = least < HoldModel.NO_LIMIT;
+    String numbers =
+        limited
+            ? "least factor of the rigid part about "
+                + CheckReport.figure(least, safety)
+                + ", required "
+                + Text.number(safety, 4)
+            : "the load of the rigid part meets no limit so far";
+    return new Headline(
+        scene.title(),
+        subject(scene),
+        least >= safety,
+        "Judging ... " + numbers,
+        Optional.empty(),
+        Optional.empty(),
+        limited
+            ? Optional.of("margin about " + CheckReport.figure(least / safety, 1))
+            : Optional.empty(),
+        Words.CAUTION);
+  }
+
+  private static String subject(Scene scene) {
+    return scene.part().name()
+        + ", "
+        + Text.number(scene.part().body().mass(), 4)
+        + " kg, held by "
+        + scene.grip().kind();
   }
 
   private static String swing(StudyResult result, GiveResult give) {

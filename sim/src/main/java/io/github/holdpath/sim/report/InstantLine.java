@@ -2,17 +2,24 @@ package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.margin.FailureMode;
 import io.github.holdpath.dynamics.margin.FirstSlip;
+import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Drop;
 import io.github.holdpath.sim.study.Playback;
-import io.github.holdpath.sim.study.StudyResult;
 
 /** One instant of a result, and a drop, in one line each, for pictures. */
 public final class InstantLine {
   private InstantLine() {}
 
-  /** Time, move, factor, margin and what would happen first. */
-  public static String of(StudyResult result, Playback.Instant now) {
-    String place = Text.fixed(now.time(), 3) + " s, " + Words.segment(result, now.segment()) + ": ";
+  /**
+   * Time, move, factor, margin and what would happen first.
+   *
+   * @param scene that is shown
+   * @param safety required safety S
+   * @param now an instant of its motion
+   */
+  public static String of(Scene scene, double safety, Playback.Instant now) {
+    String place =
+        Text.fixed(now.time(), 3) + " s, " + Words.segment(scene.moved(), now.segment()) + ": ";
     if (now.first().isEmpty()) {
       return place + "not held";
     }
@@ -20,7 +27,6 @@ public final class InstantLine {
     if (first.mode() == FailureMode.NONE) {
       return place + Words.happens(first);
     }
-    double safety = result.requiredSafety();
     return place
         + "factor "
         + CheckReport.figure(first.factor(), safety)
@@ -31,10 +37,10 @@ public final class InstantLine {
   }
 
   /** The same after the part has left the grip in an illustration. */
-  public static String gone(StudyResult result, Playback.Instant now) {
+  public static String gone(Scene scene, Playback.Instant now) {
     return Text.fixed(now.time(), 3)
         + " s, "
-        + Words.segment(result, now.segment())
+        + Words.segment(scene.moved(), now.segment())
         + ": the part has left the grip";
   }
 

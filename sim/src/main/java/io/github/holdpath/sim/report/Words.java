@@ -2,6 +2,7 @@ package io.github.holdpath.sim.report;
 
 import io.github.holdpath.dynamics.margin.FailureMode;
 import io.github.holdpath.dynamics.margin.FirstSlip;
+import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.study.StudyResult;
 
@@ -20,10 +21,15 @@ final class Words {
   }
 
   static String segment(StudyResult result, int index) {
+    return segment(result.motion(), index);
+  }
+
+  /** The same of a motion. */
+  static String segment(Motion motion, int index) {
     if (index == 0) {
       return "standing still";
     }
-    MotionSegment move = result.segments().get(index - 1).move();
+    MotionSegment move = motion.segments().get(index - 1);
     return "move " + index + (move.name().isEmpty() ? "" : " (" + move.name() + ")");
   }
 

@@ -65,11 +65,14 @@ class HeadlineTest {
     Playback playback = new Playback(result.scene(), result.requiredSafety());
     assertEquals(
         "0.500 s, move 1 (lift): factor 2.74, margin 1.37, cup 2,1 peels first",
-        InstantLine.of(result, playback.at(0.5)));
+        InstantLine.of(result.scene(), result.requiredSafety(), playback.at(0.5)));
     assertEquals(
         "0.878 s, move 2 (across): factor 1.08, margin 0.54, cup 2,1 slips first",
-        InstantLine.of(result, playback.at(result.worst().time())));
+        InstantLine.of(
+            result.scene(), result.requiredSafety(), playback.at(result.worst().time())));
     double end = playback.duration();
-    assertTrue(InstantLine.of(result, playback.at(end)).endsWith("not held"));
+    assertTrue(
+        InstantLine.of(result.scene(), result.requiredSafety(), playback.at(end))
+            .endsWith("not held"));
   }
 }

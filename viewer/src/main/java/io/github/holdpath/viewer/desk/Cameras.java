@@ -76,12 +76,12 @@ final class Cameras {
   void alongWorst() {
     frame(
         (v, s) -> {
-          List<Vec3> places = new ArrayList<>(s.curves().places(s.result().worst().segment()));
+          List<Vec3> places = new ArrayList<>(s.curves().places(s.stage().worst().segment()));
           Vec3 way =
               places.isEmpty() ? Vec3.ZERO : places.get(places.size() - 1).minus(places.get(0));
           boolean level = Math.hypot(way.x(), way.y()) > 1e-6;
-          places.add(s.stage().worst());
-          places.addAll(s.stage().actors().reach(s.result().worst().state().pose()));
+          places.add(s.stage().worst().grip().position());
+          places.addAll(s.stage().actors().reach(s.stage().worst().grip()));
           return Orbit.along(
               level ? way : new Vec3(0, 1, 0), places, v.area(), v.imageWidth(), v.imageHeight());
         });

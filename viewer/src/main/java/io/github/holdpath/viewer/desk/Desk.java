@@ -209,8 +209,7 @@ public final class Desk {
     beside(
         other.isPresent() || before == null
             ? Optional.empty()
-            : Optional.of(
-                new Shown("as it was", before.result(), before.stage(), before.curves())));
+            : Optional.of(before.named("as it was")));
   }
 
   Show shows() {
@@ -227,7 +226,7 @@ public final class Desk {
   void toWorst() {
     if (job != null) {
       player.clock().pause();
-      player.seek(job.result().worst().time());
+      player.seek(job.stage().worst().time());
     }
   }
 

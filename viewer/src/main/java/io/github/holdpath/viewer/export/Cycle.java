@@ -32,7 +32,7 @@ record Cycle(List<Item> items, double[] times, List<List<Pose>> poses, List<Pose
 
   static Cycle of(Stage stage) {
     Playback playback = stage.playback();
-    List<Item> items = stage.at(playback.at(stage.worstTime()), SHOW);
+    List<Item> items = stage.at(playback.at(stage.worst().time()), SHOW);
     double[] times = times(playback);
     List<List<Pose>> poses = new ArrayList<>();
     items.forEach(item -> poses.add(new ArrayList<>()));

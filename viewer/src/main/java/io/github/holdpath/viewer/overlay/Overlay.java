@@ -94,7 +94,7 @@ public final class Overlay {
 
   /** Draws the words of a scene over its image, as usually shown where it is tightest. */
   public static void draw(BufferedImage image, Stage scene, View view) {
-    draw(image, scene, scene.playback().at(scene.worstTime()), Show.DEFAULT, view, "");
+    draw(image, scene, scene.playback().at(scene.worst().time()), Show.DEFAULT, view, "");
   }
 
   /**
@@ -145,8 +145,8 @@ public final class Overlay {
   /** Time, move, factor, margin and mode of an instant in one line, to be placed elsewhere. */
   public static String line(Stage scene, Playback.Instant now, Show show) {
     return scene.flies(now, show)
-        ? InstantLine.gone(scene.result(), now)
-        : InstantLine.of(scene.result(), now);
+        ? InstantLine.gone(scene.scene(), now)
+        : InstantLine.of(scene.scene(), scene.safety(), now);
   }
 
   private void draw() {
@@ -182,7 +182,7 @@ public final class Overlay {
       scene.waypoints().forEach(this::waypoint);
       axes();
     }
-    scene.floor().forEach(this::floorMark);
+    scene.marks().forEach(this::floorMark);
   }
 
   /** Tells where it ends, pixels from the upper edge. */
@@ -252,7 +252,7 @@ public final class Overlay {
     placer.take(new Rectangle2D.Double(0, y - 1.6 * em, width, 2 * em));
     pen.colour(
         now.first()
-            .map(f -> MarginStep.of(f.factor() / scene.result().requiredSafety()).rgb())
+            .map(f -> MarginStep.of(f.factor() / scene.safety()).rgb())
             .orElse(Tones.NOT_HELD));
     g.fill(new Rectangle2D.Double(em, y - 0.9 * em, em, em));
     pen.colour(Tones.INK);
@@ -260,7 +260,7 @@ public final class Overlay {
   }
 
   private void worst() {
-    View.Spot s = view.project(scene.worst());
+    View.Spot s = view.project(scene.worst().grip().position());
     int rgb = scene.worstStep().rgb();
     ring(s, 1.1 * em, Tones.PAPER, 0.42 * em);
     ring(s, 1.1 * em, rgb, 0.2 * em);

@@ -4,6 +4,7 @@ import io.github.holdpath.sim.report.ExplainReport;
 import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.sim.study.Explanation;
 import io.github.holdpath.sim.study.Help;
+import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.state.Shown;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -127,15 +128,14 @@ public final class Readout extends JPanel {
       return;
     }
     long number = newest.incrementAndGet();
-    double at = Math.min(time, job.result().cycleTime());
+    double at = Math.min(time, job.curves().duration());
     worker.execute(
         () -> {
           if (newest.get() != number) {
             return;
           }
           String report =
-              ExplainReport.text(
-                  Explanation.at(job.result().scene(), job.result().requiredSafety(), at));
+              ExplainReport.text(Explanation.at(job.stage().scene(), job.stage().safety(), at));
           SwingUtilities.invokeLater(() -> ready(number, at, report));
         });
   }
@@ -154,16 +154,20 @@ public final class Readout extends JPanel {
     s.append(h.verdict()).append('\n');
     h.tightest().ifPresent(t -> s.append(t).append('\n'));
     h.swing().ifPresent(t -> s.append(t).append('\n'));
-    if (!job.result().helps().isEmpty()) {
+    job.result().ifPresent(r -> helpOf(r, s));
+    return s.toString();
+  }
+
+  private static void helpOf(StudyResult result, StringBuilder s) {
+    if (!result.helps().isEmpty()) {
       s.append("\nWhat would help the least factor most, 10 % of each alone, to first order:\n");
-      for (Help one : job.result().helps()) {
+      for (Help one : result.helps()) {
         s.append(String.format(Locale.ROOT, "+%.3f  ", one.gain()))
             .append(one.more() ? "more " : "less ")
             .append(one.input())
             .append('\n');
       }
     }
-    job.result().warnings().forEach(w -> s.append("\nLook at this: ").append(w).append('\n'));
-    return s.toString();
+    result.warnings().forEach(w -> s.append("\nLook at this: ").append(w).append('\n'));
   }
 }

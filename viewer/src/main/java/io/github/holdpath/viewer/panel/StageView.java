@@ -127,7 +127,7 @@ public final class StageView extends JPanel {
     moved();
   }
 
-  /** Looks from a camera that stays as the view changes its size. */
+  /** Dress from a camera that stays as the view changes its size. */
   public void look(Orbit from) {
     orbit = from;
     framed = false;

@@ -56,8 +56,9 @@ public final class VerdictStrip extends JPanel {
     Headline h = job.stage().headline();
     set(title, (named ? job.name() + ": " : "") + h.title() + " — " + h.subject());
     set(verdict, h.verdict());
-    verdict.setForeground(new Color((h.holds() ? MarginStep.WELL_ABOVE : MarginStep.BELOW).rgb()));
-    boolean bySwing = !h.holds() && job.result().margin() >= 1;
+    int rgb = (h.holds() ? MarginStep.WELL_ABOVE : MarginStep.BELOW).rgb();
+    verdict.setForeground(new Color(job.result().isPresent() ? rgb : Tones.FAINT_INK));
+    boolean bySwing = !h.holds() && job.result().filter(r -> r.margin() >= 1).isPresent();
     set(tightest, (bySwing ? h.swing() : h.tightest()).orElse(" "));
   }
 

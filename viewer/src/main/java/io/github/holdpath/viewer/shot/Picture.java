@@ -69,7 +69,7 @@ public final class Picture {
 
   /** Draws scene and words, with the part where the grip is tightest. */
   public static BufferedImage of(Studio studio, Stage scene, int width, int height) {
-    return of(studio, scene, scene.worstTime(), Show.DEFAULT, width, height);
+    return of(studio, scene, scene.worst().time(), Show.DEFAULT, width, height);
   }
 
   /**
@@ -156,7 +156,7 @@ public final class Picture {
 
   private BufferedImage one(Take take, View view, OptionalDouble time) throws NoFontsException {
     Stage stage = take.stage();
-    Playback.Instant now = stage.playback().at(time.orElse(stage.worstTime()));
+    Playback.Instant now = stage.playback().at(time.orElse(stage.worst().time()));
     Show shown = show.withLine(time.isPresent());
     BufferedImage image = studio.drawLarge(stage.at(now, shown), view, lineWidth(height));
     NoFontsException.unless(Picture::measureALetter);

@@ -1,23 +1,23 @@
 package io.github.holdpath.viewer.state;
 
-import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
-import io.github.holdpath.sim.motion.MotionPiece;
+import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionSegment;
 import io.github.holdpath.sim.study.FactorTrace;
-import io.github.holdpath.sim.study.StudyResult;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
- * A result over time: margin, speed and acceleration of the grip frame's origin, and the stretches
- * in which it moves or waits. Samples in order of time; two share one where pieces meet.
+ * A job over time: margin, speed and acceleration of the grip frame's origin, and the stretches in
+ * which it moves or waits. Samples in order of time; two share one where pieces meet.
  */
 public final class Curves {
-  /** Samples wanted over the whole motion. */
-  private static final double WANTED = 3000;
+  /** Samples of a curve at most: more cannot be told apart on a screen. */
+  private static final int MOST = 6000;
 
   private static final double SHORTEST = 1e-9;
 
@@ -28,23 +28,18 @@ public final class Curves {
   private final List<Stretch> stretches;
   private final double duration;
 
-  private Curves(StudyResult result) {
-    this.duration = result.cycleTime();
-    double step = Math.max(duration / WANTED, 1e-6);
-    this.trace = FactorTrace.of(result, step);
-    this.margin = margins(trace);
-    List<double[]> samples = new ArrayList<>();
-    for (MotionPiece piece : result.motion().pieces()) {
-      sample(piece, step, samples);
-    }
-    this.speed = curve(samples, 1);
-    this.acceleration = curve(samples, 2);
-    this.stretches = stretches(result.motion().segments(), duration);
+  private Curves(FactorTrace trace, Motion motion) {
+    this.duration = motion.duration();
+    this.trace = trace;
+    this.margin = curve(i -> trace.margin(i).orElse(Double.NaN));
+    this.speed = curve(trace::speed);
+    this.acceleration = curve(trace::acceleration);
+    this.stretches = stretches(motion.segments(), duration);
   }
 
-  /** Of a result. */
-  public static Curves of(StudyResult result) {
-    return new Curves(result);
+  /** Of what is shown. */
+  public static Curves of(Stage stage) {
+    return new Curves(stage.trace(), stage.scene().moved());
   }
 
   /**
@@ -137,31 +132,33 @@ public final class Curves {
     return trace;
   }
 
-  private static Curve margins(FactorTrace trace) {
-    double[] times = new double[trace.size()];
-    double[] values = new double[trace.size()];
-    for (int i = 0; i < times.length; i++) {
-      times[i] = trace.time(i);
-      values[i] = trace.margin(i).orElse(Double.NaN);
-    }
-    return new Curve(times, values);
-  }
-
-  private static void sample(MotionPiece piece, double step, List<double[]> into) {
-    double[] out = new double[MotionState.SIZE];
-    int n = (int) Math.max(1, Math.ceil((piece.to() - piece.from()) / step));
-    for (int i = 0; i <= n; i++) {
-      double t = piece.from() + (piece.to() - piece.from()) * i / n;
-      piece.state(t, out);
-      MotionState state = MotionState.of(out);
-      into.add(new double[] {t, state.velocity().norm(), state.acceleration().norm()});
-    }
-  }
-
-  private static Curve curve(List<double[]> samples, int column) {
+  /** All samples, or of each of many even groups the least and the largest. */
+  private Curve curve(IntToDoubleFunction value) {
+    int n = trace.size();
+    int group = Math.max(1, (2 * n + MOST - 1) / MOST);
+    int[] kept = group == 1 ? IntStream.range(0, n).toArray() : extremes(value, n, group);
     return new Curve(
-        samples.stream().mapToDouble(s -> s[0]).toArray(),
-        samples.stream().mapToDouble(s -> s[column]).toArray());
+        Arrays.stream(kept).mapToDouble(trace::time).toArray(),
+        Arrays.stream(kept).mapToDouble(value).toArray());
+  }
+
+  private static int[] extremes(IntToDoubleFunction value, int n, int group) {
+    IntStream.Builder kept = IntStream.builder();
+    for (int from = 0; from < n; from += group) {
+      int least = from;
+      int most = from;
+      for (int i = from; i < Math.min(n, from + group); i++) {
+        double v = value.applyAsDouble(i);
+        // Not a number where the part is not held: that must be seen too.
+        least = v < value.applyAsDouble(least) || Double.isNaN(v) ? i : least;
+        most = v > value.applyAsDouble(most) ? i : most;
+      }
+      kept.add(Math.min(least, most));
+      if (least != most) {
+        kept.add(Math.max(least, most));
+      }
+    }
+    return kept.build().toArray();
   }
 
   private static List<Stretch> stretches(List<MotionSegment> segments, double duration) {

@@ -14,7 +14,7 @@ import java.util.List;
  * @param z height: that of the world's origin where it is near, m
  * @param step between lines, m
  */
-record Floor(double x0, double x1, double y0, double y1, double z, double step) {
+public record Floor(double x0, double x1, double y0, double y1, double z, double step) {
   /** Lines wanted along the longer side. */
   private static final double CELLS = 7;
 

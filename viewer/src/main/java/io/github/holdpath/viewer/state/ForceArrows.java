@@ -3,7 +3,6 @@ package io.github.holdpath.viewer.state;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.study.PartForces;
-import io.github.holdpath.sim.study.Peaks;
 import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.mesh.Shafts;
 import java.util.ArrayList;
@@ -41,11 +40,16 @@ public record ForceArrows(double newtons, double newtonMetres, double radius, do
    */
   public record Arrow(ForceKind kind, Vec3 from, Vec3 to, double value) {}
 
-  /** To the scale of a motion. */
-  static ForceArrows of(Peaks peaks, double extent) {
-    double force = Math.max(peaks.gripForce(), 1e-9);
+  /**
+   * To the scale of a motion.
+   *
+   * @param largest force, N
+   * @param moment the largest, N m
+   * @param extent of what is shown, m
+   */
+  static ForceArrows of(double largest, double moment, double extent) {
+    double force = Math.max(largest, 1e-9);
     double arc = ARC * extent;
-    double moment = peaks.gripMoment();
     return new ForceArrows(
         roundUp(force / (LONGEST * extent)),
         roundUp(Math.max(moment, 1e-6 * force * extent) / (WIDEST * arc)),

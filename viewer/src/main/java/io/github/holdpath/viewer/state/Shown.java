@@ -1,18 +1,29 @@
 package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.sim.study.StudyResult;
+import java.util.Optional;
 
 /**
- * A judged job made ready to be shown.
+ * A job made ready to be shown.
  *
  * @param name short, to tell two apart
- * @param result of the study
  * @param stage what is seen of it
  * @param curves what it does over time
+ * @param result of the study; empty while that goes on
  */
-public record Shown(String name, StudyResult result, Stage stage, Curves curves) {
+public record Shown(String name, Stage stage, Curves curves, Optional<StudyResult> result) {
   /** Makes a result ready. */
   public static Shown of(String name, StudyResult result) {
-    return new Shown(name, result, Stage.of(result), Curves.of(result));
+    return of(name, Stage.of(result), Optional.of(result));
+  }
+
+  /** Makes a stage ready. */
+  public static Shown of(String name, Stage stage, Optional<StudyResult> result) {
+    return new Shown(name, stage, Curves.of(stage), result);
+  }
+
+  /** The same by another name. */
+  public Shown named(String other) {
+    return new Shown(other, stage, curves, result);
   }
 }

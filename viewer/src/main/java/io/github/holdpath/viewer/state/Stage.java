@@ -2,8 +2,10 @@ package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.dynamics.spatial.Wrench;
 import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.sim.robot.RobotFigure;
+import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Drop;
 import io.github.holdpath.sim.study.FactorTrace;
 import io.github.holdpath.sim.study.HoldStudy;
@@ -20,47 +22,52 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * All that is shown of a result: what stays while time goes on (floor, shadow and the path over
+ * All that is shown of a job: what stays while time goes on (floor, shadow and the path over
  * everything), and what moves along it.
  *
+ * @param scene what is shown
+ * @param safety required safety S
+ * @param trace samples of the motion
  * @param ground lines of the floor, of the axes and of the path's shadow
  * @param links the path in short links
  * @param path its tubes
  * @param waypoints places with their names
- * @param floor numbers along the grid
+ * @param marks numbers along the floor's grid
  * @param axes ends of the world axes, x, y, z; empty where the origin is not in sight
- * @param worst where the least factor is, world axes, m
- * @param worstTime when that is, s
+ * @param worst the instant with the least factor
  * @param worstStep colour of the least margin
  * @param headline words
  * @param fit points that the view must show
  * @param actors what moves
  * @param playback how it moves
- * @param result what is shown
  * @param arrows scale of the forces
  * @param flight of the part where it leaves the grip; empty where it does not
- * @param floorHeight world z, m
+ * @param floor below everything
  */
 public record Stage(
+    Scene scene,
+    double safety,
+    FactorTrace trace,
     List<LineData> ground,
     List<PathRuns.Link> links,
     MeshData path,
     List<Waypoint> waypoints,
-    List<FloorMark> floor,
+    List<FloorMark> marks,
     List<Vec3> axes,
-    Vec3 worst,
-    double worstTime,
+    Tight worst,
     MarginStep worstStep,
     Headline headline,
     List<Vec3> fit,
     Actors actors,
     Playback playback,
-    StudyResult result,
     ForceArrows arrows,
     Optional<Flight> flight,
-    double floorHeight) {
+    Floor floor) {
   /** Radius of the path per the extent of what is shown. */
   private static final double RADIUS = 0.0058;
+
+  /** Factor where no sample is held: no limit is met. */
+  private static final double NO_LIMIT = Double.MAX_VALUE;
 
   /** By how much the robot may make what is shown larger. */
   private static final double LARGEST = 1.9;
@@ -76,7 +83,7 @@ public record Stage(
     ground = List.copyOf(ground);
     links = List.copyOf(links);
     waypoints = List.copyOf(waypoints);
-    floor = List.copyOf(floor);
+    marks = List.copyOf(marks);
     axes = List.copyOf(axes);
     fit = List.copyOf(fit);
   }
@@ -90,36 +97,117 @@ public record Stage(
    */
   public record FloorMark(Vec3 one, Vec3 other, String text) {}
 
+  /**
+   * The tightest instant.
+   *
+   * @param time s
+   * @param segment move, from 1; 0 where the motion has none
+   * @param grip pose of the grip frame, {@code X_WT}
+   * @param factor first-slip factor, dimensionless
+   * @param force that the grip must put on the part at the most, N
+   * @param moment that it must put on it at the most, N m
+   */
+  public record Tight(
+      double time, int segment, Pose grip, double factor, double force, double moment) {}
+
   /** Of a result. */
   public static Stage of(StudyResult result) {
-    double step = Math.max(HoldStudy.STEP, result.cycleTime() / MOST_SAMPLES);
-    FactorTrace trace = FactorTrace.of(result, step);
-    Worst worst = result.worst();
-    Pose grip = worst.state().pose();
-    Actors actors = new Actors(result.scene());
-    List<Waypoint> waypoints = Waypoint.of(result.scene(), result.motion(), trace);
-    List<Vec3> fit = new ArrayList<>(actors.reach(grip));
+    return of(result, Optional.empty());
+  }
+
+  /**
+   * Of a result, in the place of another stage.
+   *
+   * @param result of a study
+   * @param before what was shown; floor, view and scale stay if nothing lies beyond them
+   */
+  public static Stage of(StudyResult result, Optional<Stage> before) {
+    FactorTrace trace = FactorTrace.of(result, step(result.cycleTime()));
+    Worst w = result.worst();
+    Tight tight =
+        new Tight(
+            w.time(),
+            w.segment(),
+            w.state().pose(),
+            w.first().factor(),
+            result.peaks().gripForce(),
+            result.peaks().gripMoment());
+    Stage stage =
+        of(result.scene(), result.requiredSafety(), trace, tight, Headline.of(result), before);
+    // Only where the least factor is below 1 there is a fall to look for.
+    return result.factor() < 1 ? stage.with(Drop.first(result.scene(), stage.floor.z())) : stage;
+  }
+
+  /**
+   * Of a scene that is still being judged: coloured by its samples, without a verdict.
+   *
+   * @param scene as read
+   * @param safety required safety S
+   * @param trace its samples
+   * @param before what was shown; floor, view and scale stay if nothing lies beyond them
+   */
+  public static Stage of(Scene scene, double safety, FactorTrace trace, Optional<Stage> before) {
+    int i = tightest(trace);
+    double least = trace.factor(i).orElse(NO_LIMIT);
+    Playback.Instant now = new Playback(scene, safety).at(trace.time(i));
+    Wrench load = now.load().total();
+    Tight tight =
+        new Tight(
+            now.time(),
+            now.segment(),
+            now.state().pose(),
+            least,
+            load.force().norm(),
+            load.moment().norm());
+    return of(scene, safety, trace, tight, Headline.judging(scene, safety, least), before);
+  }
+
+  /** Spacing of the samples of a motion, s. */
+  public static double step(double duration) {
+    return Math.max(HoldStudy.STEP, duration / MOST_SAMPLES);
+  }
+
+  private static int tightest(FactorTrace trace) {
+    int tight = 0;
+    for (int i = 1; i < trace.size(); i++) {
+      double here = trace.factor(i).orElse(Double.POSITIVE_INFINITY);
+      if (here < trace.factor(tight).orElse(Double.POSITIVE_INFINITY)) {
+        tight = i;
+      }
+    }
+    return tight;
+  }
+
+  private static Stage of(
+      Scene scene,
+      double safety,
+      FactorTrace trace,
+      Tight tight,
+      Headline headline,
+      Optional<Stage> before) {
+    Actors actors = new Actors(scene);
+    List<Waypoint> waypoints = Waypoint.of(scene, scene.moved(), trace);
+    List<Vec3> fit = new ArrayList<>(actors.reach(tight.grip()));
     waypoints.forEach(w -> fit.add(w.place()));
     for (int i = 0; i < trace.size(); i++) {
       if (i % 8 == 0) {
         fit.add(trace.position(i));
       }
     }
-    Floor floor = Floor.below(fit);
-    fit.addAll(actors.toolReach(grip));
-    Playback playback = new Playback(result.scene(), result.requiredSafety());
-    // Where the robot begins will do: where it is later needs a walk along all of the motion.
-    result
-        .scene()
-        .robot()
-        .flatMap(cell -> cell.robot().figure(cell.track().start()))
-        .ifPresent(f -> fit.addAll(near(f, extent(fit), fit)));
-    double extent = extent(fit);
+    Extent needed = Extent.of(fit);
+    Optional<Stage> kept = before.filter(b -> Extent.of(b.fit).contains(needed));
+    Floor floor = kept.map(Stage::floor).orElseGet(() -> Floor.below(fit));
+    if (kept.isPresent()) {
+      fit.clear();
+      fit.addAll(kept.get().fit);
+    } else {
+      widen(fit, scene, actors, tight, waypoints, floor);
+    }
+    double extent = Extent.of(fit).size();
     double radius = RADIUS * extent;
-    ForceArrows arrows = ForceArrows.of(result.peaks(), extent);
-    // Room for the largest force, which mostly points up.
-    double longest = result.peaks().gripForce() / arrows.newtons();
-    fit.add(grip.position().plus(new Vec3(0, 0, longest)));
+    ForceArrows arrows =
+        kept.map(Stage::arrows)
+            .orElseGet(() -> ForceArrows.of(tight.force(), tight.moment(), extent));
     List<PathRuns.Link> links = PathRuns.links(trace, LINK * radius);
     List<Vec3> axes =
         floor.contains(Vec3.ZERO)
@@ -128,25 +216,47 @@ public record Stage(
                 new Vec3(0, floor.step(), 0),
                 new Vec3(0, 0, floor.step()))
             : List.of();
-    fit.addAll(waypoints.stream().map(w -> onFloor(w.place(), floor)).toList());
     return new Stage(
+        scene,
+        safety,
+        trace,
         ground(floor, links, waypoints, axes),
         links,
         TubeMesh.of(PathRuns.runs(links, radius)),
         waypoints,
         marks(floor),
         axes,
-        grip.position(),
-        worst.time(),
-        MarginStep.of(result.margin()),
-        Headline.of(result),
+        tight,
+        MarginStep.of(tight.factor() / safety),
+        headline,
         fit,
         actors,
-        playback,
-        result,
+        new Playback(scene, safety),
         arrows,
-        firstDrop(result, floor).map(d -> Flight.of(d, radius)),
-        floor.z());
+        Optional.empty(),
+        floor);
+  }
+
+  /** Adds what else must be in sight: tool, robot, the longest arrow, the places on the floor. */
+  private static void widen(
+      List<Vec3> fit,
+      Scene scene,
+      Actors actors,
+      Tight tight,
+      List<Waypoint> waypoints,
+      Floor floor) {
+    fit.addAll(actors.toolReach(tight.grip()));
+    // Where the robot begins will do: where it is later needs a walk along all of the motion.
+    scene
+        .robot()
+        .flatMap(cell -> cell.robot().figure(cell.track().start()))
+        .ifPresent(f -> fit.addAll(near(f, fit)));
+    // Room for the largest force, which mostly points up.
+    double longest =
+        tight.force()
+            / ForceArrows.of(tight.force(), tight.moment(), Extent.of(fit).size()).newtons();
+    fit.add(tight.grip().position().plus(new Vec3(0, 0, longest)));
+    waypoints.forEach(w -> fit.add(onFloor(w.place(), floor)));
   }
 
   /**
@@ -156,35 +266,33 @@ public record Stage(
    * @param time s
    */
   public Stage withDropAt(double time) {
-    Optional<Flight> chosen =
-        Drop.at(result.scene(), time, floorHeight).map(d -> Flight.of(d, RADIUS * extent(fit)));
+    return with(Drop.at(scene, time, floor.z()));
+  }
+
+  private Stage with(Optional<Drop> drop) {
     return new Stage(
+        scene,
+        safety,
+        trace,
         ground,
         links,
         path,
         waypoints,
-        floor,
+        marks,
         axes,
         worst,
-        worstTime,
         worstStep,
         headline,
         fit,
         actors,
         playback,
-        result,
         arrows,
-        chosen,
-        floorHeight);
-  }
-
-  /** Only where the least factor is below 1 there is something to look for. */
-  private static Optional<Drop> firstDrop(StudyResult result, Floor floor) {
-    return result.factor() < 1 ? Drop.first(result.scene(), floor.z()) : Optional.empty();
+        drop.map(d -> Flight.of(d, RADIUS * Extent.of(fit).size())),
+        floor);
   }
 
   /** Points of a robot that a view shows too: all of it, unless that makes the path small. */
-  private static List<Vec3> near(RobotFigure robot, double extent, List<Vec3> fit) {
+  private static List<Vec3> near(RobotFigure robot, List<Vec3> fit) {
     List<Vec3> points = new ArrayList<>();
     for (RobotFigure.Bone b : robot.bones()) {
       points.add(b.from());
@@ -192,7 +300,7 @@ public record Stage(
     }
     List<Vec3> all = new ArrayList<>(fit);
     all.addAll(points);
-    return extent(all) <= LARGEST * extent ? points : List.of();
+    return Extent.of(all).size() <= LARGEST * Extent.of(fit).size() ? points : List.of();
   }
 
   /**
@@ -238,19 +346,6 @@ public record Stage(
   /** Whether the part is shown after it has left the grip. */
   public boolean flies(Playback.Instant now, Show show) {
     return show.drop() && flight.map(f -> now.time() > f.drop().leaves()).orElse(false);
-  }
-
-  private static double extent(List<Vec3> points) {
-    double[] lo = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
-    double[] hi = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (Vec3 p : points) {
-      double[] v = {p.x(), p.y(), p.z()};
-      for (int k = 0; k < 3; k++) {
-        lo[k] = Math.min(lo[k], v[k]);
-        hi[k] = Math.max(hi[k], v[k]);
-      }
-    }
-    return Math.max(1e-3, new Vec3(hi[0] - lo[0], hi[1] - lo[1], hi[2] - lo[2]).norm());
   }
 
   private static List<LineData> ground(

@@ -129,7 +129,7 @@ class DeskTest {
   void playsStepsScrubsAndTurnsTheCameraByHand() throws Exception {
     Shown job = cartons();
     Desk desk = open(job, Optional.empty());
-    assertEquals(job.result().worst().time(), onEvents(desk::time), 1e-9);
+    assertEquals(job.result().orElseThrow().worst().time(), onEvents(desk::time), 1e-9);
     picture(desk);
 
     key(KeyEvent.VK_HOME);

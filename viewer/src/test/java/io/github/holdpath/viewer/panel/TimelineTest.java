@@ -47,8 +47,9 @@ class TimelineTest {
   @Test
   void readsWhatTheTightestInstantIs() {
     drawn(List.of(job));
-    String reading = timeline.reading(job.result().worst().time());
-    assertTrue(reading.contains("margin " + Figures.margin(job.result().margin())), reading);
+    String reading = timeline.reading(job.result().orElseThrow().worst().time());
+    assertTrue(
+        reading.contains("margin " + Figures.margin(job.result().orElseThrow().margin())), reading);
     assertTrue(reading.contains("acceleration 10 m/s²"), reading);
     assertTrue(timeline.reading(0.1).contains("not held"), timeline.reading(0.1));
   }

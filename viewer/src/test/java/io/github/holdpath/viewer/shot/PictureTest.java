@@ -98,7 +98,7 @@ class PictureTest {
     Stage scene = Stage.of(Demo.judged(name));
     View view = Picture.view(scene, WIDTH, HEIGHT);
     BufferedImage image =
-        studio().draw(scene.at(scene.playback().at(scene.worstTime())), view, Studio.SMOOTH);
+        studio().draw(scene.at(scene.playback().at(scene.worst().time())), view, Studio.SMOOTH);
     Set<MarginStep> seen = EnumSet.noneOf(MarginStep.class);
     int places = 0;
     for (PathRuns.Link link : scene.links()) {
@@ -178,11 +178,11 @@ class PictureTest {
   void arrowsPointTheWayTheyAct() {
     Stage scene = Stage.of(Demo.judged("steel-sheet"));
     View view = Picture.view(scene, WIDTH, HEIGHT);
-    BufferedImage with = bare(scene, scene.worstTime(), Show.DEFAULT);
-    BufferedImage without = bare(scene, scene.worstTime(), Show.DEFAULT.withForces(false));
+    BufferedImage with = bare(scene, scene.worst().time(), Show.DEFAULT);
+    BufferedImage without = bare(scene, scene.worst().time(), Show.DEFAULT.withForces(false));
     Set<ForceKind> seen = EnumSet.noneOf(ForceKind.class);
     for (ForceArrows.Arrow a :
-        scene.arrows().arrows(scene.playback().at(scene.worstTime()).forces())) {
+        scene.arrows().arrows(scene.playback().at(scene.worst().time()).forces())) {
       if (a.kind() == ForceKind.GRAVITY || a.kind() == ForceKind.FORCE) {
         double radius = scene.arrows().radius();
         Vec3 along = a.to().minus(a.from()).unit();
@@ -212,8 +212,8 @@ class PictureTest {
   void robotIsDrawnBehindThePath() {
     Stage scene = Stage.of(Demo.judged("cartons"));
     View view = Picture.view(scene, WIDTH, HEIGHT);
-    BufferedImage with = bare(scene, scene.worstTime(), Show.DEFAULT);
-    BufferedImage without = bare(scene, scene.worstTime(), Show.DEFAULT.withRobot(false));
+    BufferedImage with = bare(scene, scene.worst().time(), Show.DEFAULT);
+    BufferedImage without = bare(scene, scene.worst().time(), Show.DEFAULT.withRobot(false));
     int changed = 0;
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
@@ -237,8 +237,8 @@ class PictureTest {
     View view = Picture.view(scene, WIDTH, HEIGHT);
     BufferedImage named = Picture.of(studio(), scene, WIDTH, HEIGHT);
     Show bare = Show.DEFAULT.withLabels(false);
-    BufferedImage plain = Picture.of(studio(), scene, scene.worstTime(), bare, WIDTH, HEIGHT);
-    View.Spot worst = view.project(scene.worst());
+    BufferedImage plain = Picture.of(studio(), scene, scene.worst().time(), bare, WIDTH, HEIGHT);
+    View.Spot worst = view.project(scene.worst().grip().position());
     double em = 0.0175 * HEIGHT;
     int ring = 0;
     for (int k = 0; k < 36; k++) {
@@ -270,7 +270,7 @@ class PictureTest {
   @Test
   void flightIsBeadedToTheLanding() {
     Stage told = Stage.of(Demo.judged("cartons"));
-    Stage scene = told.withDropAt(0.5 * told.result().motion().heldTo());
+    Stage scene = told.withDropAt(0.5 * told.scene().motion().heldTo());
     Drop drop = scene.flight().orElseThrow().drop();
     Show show = Show.DEFAULT.withDrop(true);
     View view = Picture.view(scene, show, WIDTH, HEIGHT);
@@ -301,7 +301,7 @@ class PictureTest {
   void aTiledImageIsTheWholeOne() {
     Stage scene = Stage.of(Demo.judged("cartons"));
     View view = Picture.view(scene, 2500, 400);
-    List<Item> items = scene.at(scene.playback().at(scene.worstTime()));
+    List<Item> items = scene.at(scene.playback().at(scene.worst().time()));
     BufferedImage whole = studio().draw(items, view, Studio.SMOOTH);
     BufferedImage tiled = studio().drawLarge(items, view, 1);
     int differ = 0;
@@ -318,7 +318,7 @@ class PictureTest {
   void linesGrowWithTheImage() {
     Stage scene = Stage.of(Demo.judged("cartons"));
     View view = Picture.view(scene, 1000, 800);
-    List<Item> items = scene.at(scene.playback().at(scene.worstTime()));
+    List<Item> items = scene.at(scene.playback().at(scene.worst().time()));
     int thin = count(studio().drawLarge(items, view, 1), Tones.PAPER);
     int thick = count(studio().drawLarge(items, view, 4), Tones.PAPER);
     assertTrue(thick < thin - 10_000, thin + " pixels of paper, then " + thick);

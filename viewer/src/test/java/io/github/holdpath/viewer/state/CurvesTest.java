@@ -17,7 +17,7 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CurvesTest {
   private StudyResult result = Demo.judged("cartons");
-  private Curves curves = Curves.of(result);
+  private Curves curves = Curves.of(Stage.of(result));
 
   @BeforeAll
   void holdsMoreThanAHandfulOfMoves() {

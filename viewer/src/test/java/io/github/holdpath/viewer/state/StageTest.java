@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 class StageTest {
   private final Stage stage = Stage.of(Demo.judged("shaft"));
-  private final Playback.Instant worst = stage.playback().at(stage.worstTime());
+  private final Playback.Instant worst = stage.playback().at(stage.worst().time());
 
   private static long bodies(List<Item> items, Layer layer) {
     return items.stream().filter(i -> i instanceof Item.Body && i.layer() == layer).count();

@@ -1,0 +1,78 @@
+package io.github.holdpath.viewer.panel;
+
+import io.github.holdpath.sim.scene.Fault;
+import io.github.holdpath.viewer.edit.JobState;
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+
+/** All faults of a scene, each with its place; to be read, selected and copied. */
+public final class FaultsPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+  private static final int ROWS = 5;
+
+  private final JLabel head = new JLabel();
+  private final JTextArea list = Dress.words("Faults of the scene");
+
+  /** Without faults, and so out of sight. */
+  public FaultsPanel() {
+    super(new BorderLayout(0, 4));
+    JButton copy = new JButton("Copy all");
+    copy.addActionListener(
+        e ->
+            Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(new StringSelection(text()), null));
+    JPanel top = new JPanel(new FlowLayout(FlowLayout.LEADING));
+    top.add(head);
+    top.add(copy);
+    list.setRows(ROWS);
+    add(top, BorderLayout.NORTH);
+    add(new JScrollPane(list), BorderLayout.CENTER);
+    setBorder(BorderFactory.createMatteBorder(2, 0, 0, 0, Dress.wrong()));
+    setVisible(false);
+  }
+
+  /** Shows the faults of a job; out of sight where there are none. */
+  public void show(JobState state) {
+    show(state.faults(), state.shown().isPresent());
+  }
+
+  /**
+   * Shows faults.
+   *
+   * @param faults in the order of the file
+   * @param lastGood whether an older draft without faults is still shown
+   */
+  public void show(List<Fault> faults, boolean lastGood) {
+    String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
+    head.setText(
+        lastGood
+            ? count + " in the scene; what is shown is the last that had none"
+            : count + " in the scene; nothing can be shown yet");
+    list.setText(faults.stream().map(FaultsPanel::line).collect(Collectors.joining("\n\n")));
+    list.setCaretPosition(0);
+    setVisible(!faults.isEmpty());
+    revalidate();
+  }
+
+  private static String line(Fault f) {
+    String place = f.line() > 0 ? "line " + f.line() + ", column " + f.column() : "whole file";
+    String field = f.pointer().isEmpty() ? "" : ", " + f.pointer();
+    return place + field + "\n" + f.message();
+  }
+
+  /** All of it as text. */
+  public String text() {
+    return list.getText();
+  }
+}

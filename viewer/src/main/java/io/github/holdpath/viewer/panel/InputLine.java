@@ -1,0 +1,186 @@
+package io.github.holdpath.viewer.panel;
+
+import io.github.holdpath.sim.scene.Fault;
+import io.github.holdpath.viewer.edit.Input;
+import io.github.holdpath.viewer.edit.Job;
+import io.github.holdpath.viewer.edit.JobState;
+import io.github.holdpath.viewer.edit.Scale;
+import java.awt.Dimension;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Hashtable;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JSlider;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.border.Border;
+
+/** Label, slider, field and reset of one input; the field's message stands below it. */
+final class InputLine {
+  private static final int MARKER = 7;
+  private static final int SLIDER = 110;
+
+  private final Job job;
+  final JLabel label = new JLabel();
+  final JSlider slider = new JSlider();
+  final JTextField field = new JTextField(11);
+  final JComboBox<String> choice;
+  final JButton reset = new JButton("Reset");
+  final JTextArea message;
+  private final Border usual;
+  private Input input;
+  private boolean showing;
+  private boolean dragging;
+
+  InputLine(Job job, Input input) {
+    this.job = job;
+    this.input = input;
+    this.choice = new JComboBox<>(input.choices().toArray(String[]::new));
+    this.message = Dress.words("Message about " + input.label());
+    this.usual = field.getBorder();
+    label.setText(input.label());
+    label.setLabelFor(middle() == choice ? choice : field);
+    name(slider, input.label() + ", slider");
+    name(field, input.label());
+    name(choice, input.label());
+    name(reset, "Reset " + input.label());
+    reset.setToolTipText("Back to the value of the file");
+    message.setVisible(false);
+    // Where it is narrow the slider gives way, not the number.
+    field.setMinimumSize(field.getPreferredSize());
+    slider.setPreferredSize(new Dimension(SLIDER, slider.getPreferredSize().height + 2 * MARKER));
+    slider.setMinimumSize(slider.getPreferredSize());
+    slider.addChangeListener(e -> slid());
+    choice.addActionListener(e -> chosen());
+    field.addActionListener(e -> typed());
+    field.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            typed();
+          }
+        });
+    reset.addActionListener(e -> job.reset(this.input.pointer()));
+  }
+
+  private static void name(JComponent c, String name) {
+    c.getAccessibleContext().setAccessibleName(name);
+  }
+
+  /** What stands between label and field. */
+  JComponent middle() {
+    return input.kind() == Input.Kind.CHOICE ? choice : slider;
+  }
+
+  /** Whether it has a field for text. */
+  boolean hasField() {
+    return input.kind() != Input.Kind.CHOICE;
+  }
+
+  /** Shows a value; a slider that the user holds stays where it is. */
+  void show(Input now, JobState state) {
+    boolean same = hasField() && now.shown().equals(input.shown()) && message.isVisible();
+    input = now;
+    showing = true;
+    try {
+      if (hasField()) {
+        place();
+        if (!same || !field.isFocusOwner()) {
+          field.setText(now.shown());
+        }
+        field.setForeground(now.inFile() ? Dress.text() : Dress.faint());
+        label.setForeground(now.inFile() ? Dress.text() : Dress.faint());
+      } else {
+        choice.setSelectedItem(now.text());
+      }
+    } finally {
+      showing = false;
+    }
+    reset.setEnabled(!now.asOpened());
+    tip(now.note());
+    say(
+        state.faults().stream()
+            .filter(f -> about(f.pointer(), now.pointer()))
+            .map(Fault::message)
+            .findFirst());
+  }
+
+  private static boolean about(String fault, String field) {
+    return fault.equals(field) || fault.startsWith(field + "/");
+  }
+
+  private void place() {
+    Scale scale = input.scale().orElseThrow();
+    if (slider.getValueIsAdjusting()) {
+      return;
+    }
+    slider.setMinimum(0);
+    slider.setMaximum(scale.last());
+    slider.setValue(scale.position(input.value().orElse(scale.least())));
+    Optional<Double> opened = input.openedValue();
+    slider.setPaintLabels(opened.isPresent());
+    if (opened.isPresent()) {
+      Hashtable<Integer, JComponent> marks = new Hashtable<>();
+      JLabel mark = new JLabel(new Marker(MARKER));
+      marks.put(scale.position(opened.get()), mark);
+      slider.setLabelTable(marks);
+    }
+  }
+
+  private void tip(String note) {
+    String tip = note.isEmpty() ? null : input.label() + ": " + note;
+    for (JComponent c : new JComponent[] {label, field, slider, choice}) {
+      c.setToolTipText(tip);
+      c.getAccessibleContext().setAccessibleDescription(note);
+    }
+  }
+
+  private void slid() {
+    if (showing) {
+      return;
+    }
+    String text = input.at(slider.getValue());
+    if (slider.getValueIsAdjusting()) {
+      dragging = true;
+      job.drag(input.pointer(), text);
+    } else if (dragging) {
+      dragging = false;
+      job.drag(input.pointer(), text);
+      job.endDrag();
+    } else {
+      job.set(input.pointer(), text);
+    }
+  }
+
+  private void chosen() {
+    Object word = choice.getSelectedItem();
+    if (!showing && word != null) {
+      job.set(input.pointer(), word.toString());
+    }
+  }
+
+  /** Takes what was typed, if the reader takes it. */
+  void typed() {
+    String typed = field.getText();
+    if (showing || typed.strip().equals(input.shown())) {
+      return;
+    }
+    String text = input.typed(typed);
+    Optional<String> refusal = job.state().draft().refusal(input.pointer(), text);
+    say(refusal);
+    if (refusal.isEmpty()) {
+      job.set(input.pointer(), text);
+    }
+  }
+
+  private void say(Optional<String> wrong) {
+    message.setText(wrong.orElse(""));
+    message.setForeground(Dress.text());
+    message.setVisible(wrong.isPresent());
+    field.setBorder(wrong.isPresent() ? Dress.wrongOutline(usual, field) : usual);
+  }
+}

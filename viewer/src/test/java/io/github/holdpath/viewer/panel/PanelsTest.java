@@ -1,0 +1,170 @@
+package io.github.holdpath.viewer.panel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.holdpath.sim.scene.Fault;
+import io.github.holdpath.viewer.Demo;
+import io.github.holdpath.viewer.edit.Job;
+import io.github.holdpath.viewer.edit.JobState;
+import io.github.holdpath.viewer.edit.Judge;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Parts of the window without a window; every touch on the thread of the widgets. */
+class PanelsTest {
+  /** Reached only where something hangs, ms. */
+  private static final long HANGS = 60_000;
+
+  private Job job;
+  private InputsPanel panel;
+  private final ThenAndNow strip = new ThenAndNow();
+
+  @BeforeEach
+  void open() throws Exception {
+    job = Job.open(Demo.file("cover"), Judge.byStudy(), SwingUtilities::invokeLater);
+    InputsPanel[] made = new InputsPanel[1];
+    SwingUtilities.invokeAndWait(
+        () -> {
+          made[0] = InputsPanel.of(job);
+          job.listen(strip::show);
+        });
+    panel = made[0];
+    settled();
+  }
+
+  @AfterEach
+  void close() {
+    job.close();
+  }
+
+  private void settled() throws Exception {
+    long end = System.currentTimeMillis() + HANGS;
+    while (job.state().phase() == JobState.Phase.WAITING
+        || job.state().phase() == JobState.Phase.JUDGING
+        || (job.state().first().isEmpty() && job.state().faults().isEmpty())) {
+      assertTrue(System.currentTimeMillis() < end, "hangs");
+      Thread.sleep(5);
+    }
+    SwingUtilities.invokeAndWait(() -> {});
+  }
+
+  private void touch(Runnable what) throws Exception {
+    SwingUtilities.invokeAndWait(what);
+    settled();
+  }
+
+  private InputLine line(String pointer) {
+    return panel.line(pointer + "#0");
+  }
+
+  @Test
+  void aSliderStepChangesTheDraftAndTheField() throws Exception {
+    InputLine speed = line("limits/speed");
+    String before = speed.field.getText();
+    touch(() -> speed.slider.setValue(speed.slider.getValue() - 1));
+    assertFalse(speed.field.getText().equals(before));
+    assertEquals(Optional.of(speed.field.getText()), job.state().draft().value("limits/speed"));
+    assertTrue(panel.undo().isEnabled());
+    touch(() -> panel.undo().actionPerformed(null));
+    assertEquals(before, line("limits/speed").field.getText());
+  }
+
+  @Test
+  void aDragIsOneStepBack() throws Exception {
+    InputLine speed = line("limits/speed");
+    String before = speed.field.getText();
+    touch(
+        () -> {
+          speed.slider.setValueIsAdjusting(true);
+          for (int i = 0; i < 10; i++) {
+            speed.slider.setValue(speed.slider.getValue() - 1);
+          }
+          speed.slider.setValueIsAdjusting(false);
+        });
+    touch(() -> panel.undo().actionPerformed(null));
+    assertEquals(before, speed.field.getText());
+    assertFalse(panel.undo().isEnabled());
+  }
+
+  @Test
+  void aFieldTakesAnyUnitOfItsKind() throws Exception {
+    InputLine speed = line("limits/speed");
+    touch(
+        () -> {
+          speed.field.setText("900 mm/s");
+          speed.typed();
+        });
+    assertEquals(Optional.of("900 mm/s"), job.state().draft().value("limits/speed"));
+    assertFalse(speed.message.isVisible());
+  }
+
+  @Test
+  void aFieldWithBadTextSaysWhyAndTheValueStays() throws Exception {
+    InputLine speed = line("limits/speed");
+    var usual = speed.field.getBorder();
+    touch(
+        () -> {
+          speed.field.setText("fast");
+          speed.typed();
+        });
+    assertEquals(Optional.of("2 m/s"), job.state().draft().value("limits/speed"));
+    assertTrue(speed.message.isVisible());
+    assertTrue(speed.message.getText().contains("does not begin with a number"));
+    assertFalse(usual.equals(speed.field.getBorder()));
+  }
+
+  @Test
+  void resetGoesBackToTheFile() throws Exception {
+    InputLine mass = line("part/mass");
+    assertFalse(mass.reset.isEnabled());
+    touch(() -> mass.slider.setValue(3));
+    assertTrue(mass.reset.isEnabled());
+    touch(mass.reset::doClick);
+    assertEquals(Optional.of("2.4 kg"), job.state().draft().value("part/mass"));
+    assertFalse(job.state().unsaved());
+  }
+
+  @Test
+  void theLawIsChosenAndJerkAppears() throws Exception {
+    touch(() -> line("law").choice.setSelectedItem("s-curve"));
+    assertEquals(Optional.of("s-curve"), job.state().draft().value("law"));
+    assertTrue(line("limits/jerk").slider.getMaximum() > 0);
+  }
+
+  @Test
+  void everyPartHasANameForThoseWhoDoNotSee() {
+    InputLine speed = line("limits/speed");
+    assertEquals("Speed, slider", speed.slider.getAccessibleContext().getAccessibleName());
+    assertEquals("Speed", speed.field.getAccessibleContext().getAccessibleName());
+    assertNotNull(speed.reset.getAccessibleContext().getAccessibleName());
+  }
+
+  @Test
+  void theStripTellsThenAndNow() throws Exception {
+    touch(() -> line("grip/friction").slider.setValue(0));
+    String[] lines = strip.text().split("\n", -1);
+    assertTrue(lines[0].startsWith("As it was | "), lines[0]);
+    assertTrue(lines[1].startsWith("Now | does not hold | "), lines[1]);
+  }
+
+  @Test
+  void faultsAreListedWithTheirPlaces() {
+    FaultsPanel faults = new FaultsPanel();
+    assertFalse(faults.isVisible());
+    faults.show(
+        List.of(
+            new Fault("a.json", 3, 5, "part/mass", "is missing"),
+            new Fault("a.json", 0, 0, "", "is no scene")),
+        true);
+    assertTrue(faults.isVisible());
+    assertEquals(
+        "line 3, column 5, part/mass\nis missing\n\nwhole file\nis no scene", faults.text());
+  }
+}
