@@ -270,7 +270,7 @@ class PictureTest {
   @Test
   void flightIsBeadedToTheLanding() {
     Stage told = Stage.of(Demo.judged("cartons"));
-    Stage scene = told.withDropAt(0.5 * told.scene().motion().heldTo());
+    Stage scene = told.withDropAt(0.5 * told.scene().moved().heldTo());
     Drop drop = scene.flight().orElseThrow().drop();
     Show show = Show.DEFAULT.withDrop(true);
     View view = Picture.view(scene, show, WIDTH, HEIGHT);
