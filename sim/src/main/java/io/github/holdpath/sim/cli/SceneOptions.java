@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,6 +55,27 @@ public final class SceneOptions {
   }
 
   /**
+   * What is set in place of the file's values, by place.
+   *
+   * @throws CallException if an option is no place and value, or sets a place twice
+   */
+  public Map<String, String> values() throws CallException {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (String s : set) {
+      int equals = s.indexOf('=');
+      if (equals < 1) {
+        throw new CallException(
+            "--set " + s + ": give a place and a value, as --set grip/friction=0.3");
+      }
+      if (values.put(s.substring(0, equals), s.substring(equals + 1)) != null) {
+        throw new CallException(
+            "--set " + s + ": " + s.substring(0, equals) + " is set twice; set it once");
+      }
+    }
+    return values;
+  }
+
+  /**
    * Reads the scene with what is set.
    *
    * @throws CallException if an option is wrong
@@ -71,23 +93,17 @@ public final class SceneOptions {
    * @throws SceneException with all faults of the scene
    */
   public LoadedScene load(String name) throws CallException, SceneException {
-    Map<String, String> values = new LinkedHashMap<>();
-    for (String s : set) {
-      int equals = s.indexOf('=');
-      if (equals < 1) {
-        throw new CallException(
-            "--set " + s + ": give a place and a value, as --set grip/friction=0.3");
-      }
-      if (values.put(s.substring(0, equals), s.substring(equals + 1)) != null) {
-        throw new CallException(
-            "--set " + s + ": " + s.substring(0, equals) + " is set twice; set it once");
-      }
-    }
+    Map<String, String> values = values();
     try {
       return SceneReader.read(Path.of(name), values);
     } catch (InvalidPathException e) {
       throw new CallException("\"" + name + "\" is not a file name: " + e.getReason());
     }
+  }
+
+  /** Required safety S of the option; empty where the scene's counts. */
+  public OptionalDouble required() {
+    return require == null ? OptionalDouble.empty() : OptionalDouble.of(require);
   }
 
   /**

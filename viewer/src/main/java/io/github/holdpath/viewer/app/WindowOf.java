@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.app;
 
 import io.github.holdpath.sim.cli.CallException;
+import io.github.holdpath.sim.cli.Main;
 import io.github.holdpath.sim.cli.SceneOptions;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.SceneException;
@@ -14,7 +15,10 @@ import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.Toolkit;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import javax.swing.SwingUtilities;
 
 /** Opens the window on one or two scenes and waits until it is closed. */
 final class WindowOf {
@@ -38,7 +42,11 @@ final class WindowOf {
     }
     demandDisplay();
     try {
-      Desk.open(one, two, show).awaitClosed();
+      Desk desk = Desk.open(one, two, show, Main.version());
+      Map<String, String> values = new LinkedHashMap<>(options.values());
+      options.required().ifPresent(r -> values.put("grip/requiredSafety", Double.toString(r)));
+      SwingUtilities.invokeLater(() -> desk.change(Path.of(options.file()), values));
+      desk.awaitClosed();
     } catch (NoGraphicsException e) {
       throw new CallException(String.valueOf(e.getMessage()));
     }

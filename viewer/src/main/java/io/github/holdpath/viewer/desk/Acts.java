@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.desk;
 
 import io.github.holdpath.sim.study.HoldStudy;
+import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.state.Orbit;
 import io.github.holdpath.viewer.state.Show;
 import java.util.ArrayList;
@@ -28,6 +29,8 @@ final class Acts {
   private final Map<String, Act> byName = new LinkedHashMap<>();
 
   Acts(Desk desk, Player player, Cameras cameras, Looks looks) {
+    file(desk);
+    change(desk);
     time(desk, player);
     speed(player);
     camera(cameras);
@@ -57,6 +60,28 @@ final class Acts {
         key,
         () -> desk.shows(with.apply(desk.shows(), !is.test(desk.shows()))),
         () -> is.test(desk.shows()));
+  }
+
+  private void file(Desk desk) {
+    add("File", "Open a scene ...", "ctrl O", () -> desk.files().openScene());
+    add("File", "Another scene beside it ...", "ctrl B", () -> desk.files().openBeside());
+    add("File", "Read the file again", "ctrl R", () -> desk.files().reload());
+    add("File", "Save as a new scene ...", "ctrl S", () -> desk.files().saveAs());
+    for (Exports.Kind kind : Exports.Kind.values()) {
+      String key = List.of("ctrl P", "ctrl M", "ctrl D").get(kind.ordinal());
+      add("File", kind.title() + " ...", key, () -> desk.files().export(kind));
+    }
+    add("File", "Close", "ctrl W, ctrl Q", () -> desk.files().closeAfterAsking());
+  }
+
+  private void change(Desk desk) {
+    add("Change", "Take back", "ctrl Z", () -> desk.session().job().ifPresent(Job::undo));
+    add(
+        "Change",
+        "Take again",
+        "ctrl Y, ctrl shift Z",
+        () -> desk.session().job().ifPresent(Job::redo));
+    add("Change", "Inputs at the left", "I", desk::changeLeft, desk::leftIsShown);
   }
 
   private void time(Desk desk, Player player) {
@@ -131,7 +156,6 @@ final class Acts {
     text(desk, looks, "Larger text", "ctrl PLUS, ctrl EQUALS, ctrl ADD, ctrl shift EQUALS", 1);
     text(desk, looks, "Smaller text", "ctrl MINUS, ctrl SUBTRACT", -1);
     text(desk, looks, "Usual text size", "ctrl 0, ctrl NUMPAD0", 0);
-    add("Window", "Close", "ctrl W, ctrl Q", desk::close);
     add("Help", "Keys", "F1", () -> KeysPage.show(desk.frame(), all));
   }
 

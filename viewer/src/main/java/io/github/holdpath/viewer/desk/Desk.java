@@ -1,5 +1,8 @@
 package io.github.holdpath.viewer.desk;
 
+import io.github.holdpath.viewer.panel.FaultsPanel;
+import io.github.holdpath.viewer.panel.InputsPanel;
+import io.github.holdpath.viewer.panel.Notice;
 import io.github.holdpath.viewer.panel.Readout;
 import io.github.holdpath.viewer.panel.StageView;
 import io.github.holdpath.viewer.panel.Timeline;
@@ -7,6 +10,7 @@ import io.github.holdpath.viewer.panel.VerdictStrip;
 import io.github.holdpath.viewer.panel.WrappedText;
 import io.github.holdpath.viewer.shot.NoGraphicsException;
 import io.github.holdpath.viewer.shot.RenderThread;
+import io.github.holdpath.viewer.shot.Take;
 import io.github.holdpath.viewer.state.Orbit;
 import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Shown;
@@ -16,8 +20,10 @@ import java.awt.GridLayout;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.DoubleConsumer;
@@ -34,6 +40,8 @@ import org.jspecify.annotations.Nullable;
  * given anew. All methods but {@link #open} and {@link #awaitClosed} are for the event thread.
  */
 public final class Desk {
+  private static final String AS_IT_WAS = "as it was";
+
   private final RenderThread render;
   private final Looks looks;
   private final JFrame frame = new JFrame("Holdpath");
@@ -52,12 +60,20 @@ public final class Desk {
   private final Transport transport;
   private final JSplitPane middle;
   private final CountDownLatch closed = new CountDownLatch(1);
+  private final Session session = new Session(this);
+  private final Exports exports = new Exports(session.notice());
+  private final Files files;
+  private final String version;
+  private String title = "";
   private @Nullable Shown job;
   private @Nullable Shown asItWas;
   private Show show = Show.DEFAULT;
   private Optional<Shown> other = Optional.empty();
+  private boolean comparesWithFirst;
 
-  private Desk(RenderThread render, Looks looks) {
+  private Desk(RenderThread render, Looks looks, String version) {
+    this.version = version;
+    this.files = new Files(this, session);
     this.render = render;
     this.looks = looks;
     DoubleConsumer seek = player::seek;
@@ -73,9 +89,14 @@ public final class Desk {
     acts.free(middle);
     layOut();
     player.listen(this::time);
-    frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     frame.addWindowListener(
         new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            files.closeAfterAsking();
+          }
+
           @Override
           public void windowClosed(WindowEvent e) {
             end();
@@ -89,9 +110,10 @@ public final class Desk {
    * @param shown what to show
    * @param second what to show beside it
    * @param show what is shown of both besides the path
+   * @param version of the program, for files that it makes
    * @throws NoGraphicsException if nothing on this machine can draw
    */
-  public static Desk open(Shown shown, Optional<Shown> second, Show show)
+  public static Desk open(Shown shown, Optional<Shown> second, Show show, String version)
       throws NoGraphicsException {
     RenderThread render = RenderThread.start();
     Desk[] made = {};
@@ -101,7 +123,7 @@ public final class Desk {
           () -> {
             Looks looks = new Looks();
             looks.begin();
-            Desk desk = new Desk(render, looks);
+            Desk desk = new Desk(render, looks, version);
             out[0] = desk;
             desk.show(shown);
             desk.beside(second);
@@ -126,6 +148,7 @@ public final class Desk {
   public void awaitClosed() throws InterruptedException {
     closed.await();
     render.close();
+    exports.await();
   }
 
   /** Shows a job in place of the one before; time and camera stay. */
@@ -134,6 +157,7 @@ public final class Desk {
     job = shown;
     if (begins) {
       asItWas = shown;
+      title = shown.name();
     }
     refresh();
     if (begins) {
@@ -141,10 +165,80 @@ public final class Desk {
     }
   }
 
+  /** Takes another job as what was there first, to compare with. */
+  void first(Shown shown) {
+    boolean beside = comparesWithFirst;
+    asItWas = shown;
+    if (beside) {
+      beside(Optional.of(shown.named(AS_IT_WAS)));
+      comparesWithFirst = true;
+    }
+  }
+
+  /** Lets the user change a scene file; its values come into the fields at the left. */
+  public void change(Path file, Map<String, String> values) {
+    session.open(file, values);
+  }
+
+  /** What the window is called after. */
+  void title(String name) {
+    title = name;
+    retitle();
+  }
+
+  private void retitle() {
+    frame.setTitle("Holdpath: " + title + other.map(s -> " and " + s.name()).orElse(""));
+  }
+
+  void refreshActs() {
+    acts.all().forEach(Act::refresh);
+  }
+
+  Session session() {
+    return session;
+  }
+
+  Files files() {
+    return files;
+  }
+
+  /** Says one sentence. */
+  public Notice notice() {
+    return session.notice();
+  }
+
+  /** All faults of the scene file. */
+  public FaultsPanel faults() {
+    return session.faults();
+  }
+
+  /** The scene's inputs; empty while only results are shown. */
+  public Optional<InputsPanel> inputs() {
+    return session.inputs();
+  }
+
+  /** Makes a file of what is shown. */
+  void export(Exports.Kind kind, Path target) {
+    List<Take> takes =
+        jobs().stream().map(j -> new Take(j.stage().forAnotherThread(), j.name())).toList();
+    exports.make(kind, takes, show, player.clock().time(), version, target);
+  }
+
+  /** Shows or hides the inputs. */
+  void changeLeft() {
+    left.setVisible(!left.isVisible() && left.getComponentCount() > 0);
+    frame.revalidate();
+  }
+
+  boolean leftIsShown() {
+    return left.isVisible();
+  }
+
   /** Shows another job beside the first, or none. */
   public void beside(Optional<Shown> shown) {
     boolean changes = shown.isPresent() != other.isPresent();
     other = shown;
+    comparesWithFirst = false;
     refresh();
     if (changes) {
       cameras.preset(Orbit.Preset.CORNER);
@@ -154,7 +248,8 @@ public final class Desk {
   /** Puts a part, as fields for the inputs, at the left of the window. */
   public void left(JComponent part) {
     left.removeAll();
-    left.add(part);
+    left.add(part, BorderLayout.CENTER);
+    left.add(session.numbers(), BorderLayout.SOUTH);
     left.setVisible(true);
     frame.revalidate();
   }
@@ -206,10 +301,9 @@ public final class Desk {
   /** Shows the job as it was first beside the present one, or ends that. */
   void compareWithFirst() {
     Shown before = asItWas;
-    beside(
-        other.isPresent() || before == null
-            ? Optional.empty()
-            : Optional.of(before.named("as it was")));
+    boolean begins = other.isEmpty() && before != null;
+    beside(begins && before != null ? Optional.of(before.named(AS_IT_WAS)) : Optional.empty());
+    comparesWithFirst = begins;
   }
 
   Show shows() {
@@ -248,6 +342,10 @@ public final class Desk {
     time.add(timeline, BorderLayout.CENTER);
     time.add(caution, BorderLayout.SOUTH);
     JPanel all = new JPanel(new BorderLayout());
+    JPanel top = new JPanel(new BorderLayout());
+    top.add(session.notice(), BorderLayout.NORTH);
+    top.add(session.faults(), BorderLayout.CENTER);
+    all.add(top, BorderLayout.NORTH);
     all.add(left, BorderLayout.WEST);
     all.add(middle, BorderLayout.CENTER);
     all.add(time, BorderLayout.SOUTH);
@@ -289,7 +387,7 @@ public final class Desk {
     timeline.show(jobs());
     readout.show(shown);
     caution.setText("Caution: " + shown.stage().headline().caution());
-    frame.setTitle("Holdpath: " + shown.name() + other.map(s -> " and " + s.name()).orElse(""));
+    retitle();
     player.job(
         jobs().stream().mapToDouble(s -> s.curves().duration()).max().orElse(0),
         shown.curves().stops());
@@ -325,6 +423,8 @@ public final class Desk {
     first.close();
     second.close();
     readout.close();
+    session.close();
+    exports.close();
     closed.countDown();
   }
 

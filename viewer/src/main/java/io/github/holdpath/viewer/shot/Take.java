@@ -11,21 +11,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A result to make pictures of.
+ * A job to make pictures of.
  *
- * @param result as judged
- * @param stage what is shown of it
+ * @param stage what is shown
  * @param name to tell it from another beside it
  */
-public record Take(StudyResult result, Stage stage, String name) {
+public record Take(Stage stage, String name) {
   /** Of a result. */
   public static Take of(StudyResult result, String name) {
-    return new Take(result, Stage.of(result), name);
+    return new Take(Stage.of(result), name);
   }
 
   /** The same with the part leaving the grip at an instant, s. */
   public Take withDropAt(double time) {
-    return new Take(result, stage.withDropAt(time), name);
+    return new Take(stage.withDropAt(time), name);
   }
 
   /** Length of its motion, s. */

@@ -135,7 +135,9 @@ public record Stage(
     Stage stage =
         of(result.scene(), result.requiredSafety(), trace, tight, Headline.of(result), before);
     // Only where the least factor is below 1 there is a fall to look for.
-    return result.factor() < 1 ? stage.with(Drop.first(result.scene(), stage.floor.z())) : stage;
+    return result.factor() < 1
+        ? stage.with(stage.playback, stage.flightOf(Drop.first(result.scene(), stage.floor.z())))
+        : stage;
   }
 
   /**
@@ -266,29 +268,22 @@ public record Stage(
    * @param time s
    */
   public Stage withDropAt(double time) {
-    return with(Drop.at(scene, time, floor.z()));
+    return with(playback, flightOf(Drop.at(scene, time, floor.z())));
   }
 
-  private Stage with(Optional<Drop> drop) {
+  /** The same with a playback of its own, to be used by another thread. */
+  public Stage forAnotherThread() {
+    return with(new Playback(scene, safety), flight);
+  }
+
+  private Optional<Flight> flightOf(Optional<Drop> drop) {
+    return drop.map(d -> Flight.of(d, RADIUS * Extent.of(fit).size()));
+  }
+
+  private Stage with(Playback plays, Optional<Flight> flies) {
     return new Stage(
-        scene,
-        safety,
-        trace,
-        ground,
-        links,
-        path,
-        waypoints,
-        marks,
-        axes,
-        worst,
-        worstStep,
-        headline,
-        fit,
-        actors,
-        playback,
-        arrows,
-        drop.map(d -> Flight.of(d, RADIUS * Extent.of(fit).size())),
-        floor);
+        scene, safety, trace, ground, links, path, waypoints, marks, axes, worst, worstStep,
+        headline, fit, actors, plays, arrows, flies, floor);
   }
 
   /** Points of a robot that a view shows too: all of it, unless that makes the path small. */

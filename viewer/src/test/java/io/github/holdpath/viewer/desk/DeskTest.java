@@ -80,7 +80,7 @@ class DeskTest {
 
   private Desk open(Shown one, Optional<Shown> two) throws Exception {
     try {
-      Desk desk = Desk.open(one, two, Show.DEFAULT);
+      Desk desk = Desk.open(one, two, Show.DEFAULT, "test");
       opened = desk;
       until("an image", () -> desk.stageView().frames() > 0);
       click(desk.stageView(), new Point(4, 4), InputEvent.BUTTON1_DOWN_MASK);
