@@ -27,11 +27,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.DoubleConsumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +43,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Desk {
   private static final String AS_IT_WAS = "as it was";
+
+  /** Width of the inputs, letters. */
+  private static final double LEFT = 36;
 
   private final RenderThread render;
   private final Looks looks;
@@ -59,6 +64,7 @@ public final class Desk {
   private final Acts acts;
   private final Transport transport;
   private final JSplitPane middle;
+  private final JSplitPane outer;
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Session session = new Session(this);
   private final Exports exports = new Exports(session.notice());
@@ -83,10 +89,12 @@ public final class Desk {
     this.acts = new Acts(this, player, cameras, looks);
     this.transport = new Transport(player, acts);
     this.middle = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, stages, readout);
+    this.outer = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, middle);
     frame.setJMenuBar(acts.menuBar());
     acts.bind(frame.getRootPane());
     // It would move its divider by them.
     acts.free(middle);
+    acts.free(outer);
     layOut();
     player.listen(this::time);
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -226,8 +234,7 @@ public final class Desk {
 
   /** Shows or hides the inputs. */
   void changeLeft() {
-    left.setVisible(!left.isVisible() && left.getComponentCount() > 0);
-    frame.revalidate();
+    showLeft(!left.isVisible() && left.getComponentCount() > 0);
   }
 
   boolean leftIsShown() {
@@ -250,7 +257,15 @@ public final class Desk {
     left.removeAll();
     left.add(part, BorderLayout.CENTER);
     left.add(session.numbers(), BorderLayout.SOUTH);
-    left.setVisible(true);
+    showLeft(true);
+  }
+
+  private void showLeft(boolean on) {
+    left.setVisible(on);
+    float letter = UIManager.getFont("defaultFont").getSize2D();
+    left.setMinimumSize(new Dimension((int) (16 * letter), 100));
+    outer.setDividerLocation(on ? (int) (LEFT * letter) : 0);
+    outer.setDividerSize(on ? UIManager.getInt("SplitPane.dividerSize") : 0);
     frame.revalidate();
   }
 
@@ -334,7 +349,7 @@ public final class Desk {
   private void layOut() {
     stages.setMinimumSize(new Dimension(300, 200));
     stages.setPreferredSize(new Dimension(900, 520));
-    left.setVisible(false);
+    showLeft(false);
     middle.setResizeWeight(1);
     middle.setContinuousLayout(true);
     JPanel time = new JPanel(new BorderLayout());
@@ -346,8 +361,9 @@ public final class Desk {
     top.add(session.notice(), BorderLayout.NORTH);
     top.add(session.faults(), BorderLayout.CENTER);
     all.add(top, BorderLayout.NORTH);
-    all.add(left, BorderLayout.WEST);
-    all.add(middle, BorderLayout.CENTER);
+    outer.setContinuousLayout(true);
+    outer.setBorder(BorderFactory.createEmptyBorder());
+    all.add(outer, BorderLayout.CENTER);
     all.add(time, BorderLayout.SOUTH);
     frame.setContentPane(all);
   }

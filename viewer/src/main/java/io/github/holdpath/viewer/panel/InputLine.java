@@ -6,6 +6,7 @@ import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.edit.JobState;
 import io.github.holdpath.viewer.edit.Scale;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Hashtable;
@@ -22,12 +23,12 @@ import javax.swing.border.Border;
 /** Label, slider, field and reset of one input; the field's message stands below it. */
 final class InputLine {
   private static final int MARKER = 7;
-  private static final int SLIDER = 110;
+  private static final int SLIDER = 90;
 
   private final Job job;
   final JLabel label = new JLabel();
   final JSlider slider = new JSlider();
-  final JTextField field = new JTextField(11);
+  final JTextField field = new JTextField(9);
   final JComboBox<String> choice;
   final JButton reset = new JButton("Reset");
   final JTextArea message;
@@ -49,6 +50,7 @@ final class InputLine {
     name(choice, input.label());
     name(reset, "Reset " + input.label());
     reset.setToolTipText("Back to the value of the file");
+    reset.setMargin(new Insets(2, 4, 2, 4));
     message.setVisible(false);
     // Where it is narrow the slider gives way, not the number.
     field.setMinimumSize(field.getPreferredSize());

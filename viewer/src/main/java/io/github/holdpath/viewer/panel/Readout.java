@@ -85,7 +85,7 @@ public final class Readout extends JPanel {
       float size = help.getFont().getSize2D();
       sum.setFont(new Font(Font.MONOSPACED, Font.PLAIN, 1).deriveFont(size * 0.86f));
       head.setFont(head.getFont().deriveFont(Font.BOLD));
-      setPreferredSize(new Dimension((int) (size * 40), 400));
+      setPreferredSize(new Dimension((int) (size * 36), 400));
     }
   }
 

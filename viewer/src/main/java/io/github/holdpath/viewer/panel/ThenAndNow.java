@@ -18,7 +18,7 @@ import javax.swing.JPanel;
 public final class ThenAndNow extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final List<String> HEADS =
-      List.of("", "Verdict", "Factor", "Margin", "Margin with swing", "Cycle");
+      List.of("", "Verdict", "Factor", "Margin", "With swing", "Cycle");
 
   /** Factors from here on mean that the load meets no limit. */
   private static final double NO_LIMIT = 1e4;
@@ -28,15 +28,15 @@ public final class ThenAndNow extends JPanel {
 
   /** Without numbers yet. */
   public ThenAndNow() {
-    super(new GridLayout(3, HEADS.size(), 10, 2));
+    super(new GridLayout(HEADS.size(), 3, 10, 2));
     setBorder(BorderFactory.createEmptyBorder(4, 8, 4, 8));
-    for (String head : HEADS) {
-      JLabel label = new JLabel(head);
+    for (int i = 0; i < HEADS.size(); i++) {
+      JLabel label = new JLabel(HEADS.get(i));
       label.setFont(label.getFont().deriveFont(Font.BOLD));
       add(label);
+      add(then.get(i));
+      add(now.get(i));
     }
-    then.forEach(this::add);
-    now.forEach(this::add);
     getAccessibleContext().setAccessibleName("As it was, and now");
   }
 
@@ -46,7 +46,7 @@ public final class ThenAndNow extends JPanel {
     boolean faulty = state.phase() == JobState.Phase.FAULTY;
     fill(
         now,
-        faulty ? "Last without faults" : "Now",
+        faulty ? "Last good" : "Now",
         state.shown().flatMap(Judged::result),
         state.shown().isPresent() || !faulty ? "judging ..." : "faults");
   }
