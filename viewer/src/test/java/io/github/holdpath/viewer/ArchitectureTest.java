@@ -72,7 +72,7 @@ class ArchitectureTest {
           .whereLayer("panel")
           .mayOnlyAccessLayers("colour", "state", "overlay", "shot", "edit")
           .whereLayer("desk")
-          .mayOnlyAccessLayers("colour", "state", "shot", "edit", "panel")
+          .mayOnlyAccessLayers("colour", "state", "export", "shot", "edit", "panel")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer()
           .ensureAllClassesAreContainedInArchitectureIgnoring(BASE)

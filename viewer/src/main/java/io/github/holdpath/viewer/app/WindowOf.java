@@ -18,7 +18,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.SwingUtilities;
 
 /** Opens the window on one or two scenes and waits until it is closed. */
 final class WindowOf {
@@ -45,7 +44,7 @@ final class WindowOf {
       Desk desk = Desk.open(one, two, show, Main.version());
       Map<String, String> values = new LinkedHashMap<>(options.values());
       options.required().ifPresent(r -> values.put("grip/requiredSafety", Double.toString(r)));
-      SwingUtilities.invokeLater(() -> desk.change(Path.of(options.file()), values));
+      desk.change(Path.of(options.file()), values);
       desk.awaitClosed();
     } catch (NoGraphicsException e) {
       throw new CallException(String.valueOf(e.getMessage()));

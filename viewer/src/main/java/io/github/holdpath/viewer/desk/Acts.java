@@ -58,7 +58,10 @@ final class Acts {
         "Show",
         name,
         key,
-        () -> desk.shows(with.apply(desk.shows(), !is.test(desk.shows()))),
+        () -> {
+          desk.shows(with.apply(desk.shows(), !is.test(desk.shows())));
+          desk.refreshActs();
+        },
         () -> is.test(desk.shows()));
   }
 
@@ -81,7 +84,6 @@ final class Acts {
         "Take again",
         "ctrl Y, ctrl shift Z",
         () -> desk.session().job().ifPresent(Job::redo));
-    add("Change", "Inputs at the left", "I", desk::changeLeft, desk::leftIsShown);
   }
 
   private void time(Desk desk, Player player) {
@@ -144,6 +146,8 @@ final class Acts {
   private void window(Desk desk, Cameras cameras, Looks looks) {
     add("Compare", "Beside the job as it was first", "C", desk::compareWithFirst, desk::comparing);
     add("Compare", "One camera for both", "K", cameras::changeLink, cameras::linked);
+    add("Window", "Inputs at the left", "I", desk::changeLeft, desk::leftIsShown);
+    add("Window", "Sum at the right", "E", desk::changeRight, desk::rightIsShown);
     add(
         "Window",
         "Dark theme",

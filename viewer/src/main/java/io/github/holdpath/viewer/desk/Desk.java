@@ -14,6 +14,7 @@ import io.github.holdpath.viewer.shot.Take;
 import io.github.holdpath.viewer.state.Orbit;
 import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Shown;
+import io.github.holdpath.viewer.state.Stage;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridLayout;
@@ -23,6 +24,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -39,7 +41,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The window. It shows whatever jobs it is given; time and cameras stay as they are when a job is
- * given anew. All methods but {@link #open} and {@link #awaitClosed} are for the event thread.
+ * given anew. All methods but {@link #open}, {@link #change} and {@link #awaitClosed} are for the
+ * event thread.
  */
 public final class Desk {
   private static final String AS_IT_WAS = "as it was";
@@ -183,9 +186,15 @@ public final class Desk {
     }
   }
 
-  /** Lets the user change a scene file; its values come into the fields at the left. */
+  /**
+   * Lets the user change a scene file; its values come into the fields at the left. From any
+   * thread.
+   *
+   * @param file scene file
+   * @param values that are set in place of the file's, by pointer
+   */
   public void change(Path file, Map<String, String> values) {
-    session.open(file, values);
+    SwingUtilities.invokeLater(() -> session.open(file, values));
   }
 
   /** What the window is called after. */
@@ -248,6 +257,8 @@ public final class Desk {
     comparesWithFirst = false;
     refresh();
     if (changes) {
+      // Two views need the room; the sum is one key away.
+      showRight(shown.isEmpty());
       cameras.preset(Orbit.Preset.CORNER);
     }
   }
@@ -327,9 +338,55 @@ public final class Desk {
 
   /** Switches what is shown besides the path. */
   void shows(Show what) {
+    boolean drops = what.drop() && !show.drop();
     show = what;
+    if (drops) {
+      letGo();
+    }
     first.show(what);
     second.show(what);
+  }
+
+  /**
+   * Where the grip holds all along, the part falls from where it is: as if the supply were lost.
+   */
+  private void letGo() {
+    Shown now = job;
+    if (now == null || now.stage().flight().isPresent()) {
+      return;
+    }
+    double time = player.clock().time();
+    Stage falls = now.stage().withDropAt(time);
+    if (falls.flight().isPresent()) {
+      show(Shown.of(now.name(), falls, now.result()));
+      notice()
+          .say(
+              String.format(
+                  Locale.ROOT,
+                  "No factor falls below 1, so nothing leaves the grip by itself. Shown is an"
+                      + " illustration of the supply lost at %.3f s.",
+                  time));
+    } else {
+      notice().say("The part is not held at this time; go to a time at which it is.");
+    }
+  }
+
+  /** Shows or hides the sum at the right. */
+  void changeRight() {
+    showRight(!readout.isVisible());
+  }
+
+  boolean rightIsShown() {
+    return readout.isVisible();
+  }
+
+  private void showRight(boolean on) {
+    readout.setVisible(on);
+    middle.setDividerSize(on ? UIManager.getInt("SplitPane.dividerSize") : 0);
+    if (on) {
+      middle.resetToPreferredSizes();
+    }
+    frame.revalidate();
   }
 
   void toWorst() {

@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.abort;
 
 import io.github.holdpath.viewer.Demo;
+import io.github.holdpath.viewer.edit.Job;
+import io.github.holdpath.viewer.edit.JobState;
 import io.github.holdpath.viewer.shot.NoGraphicsException;
 import io.github.holdpath.viewer.shot.Picture;
 import io.github.holdpath.viewer.state.Orbit;
 import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Shown;
+import io.github.holdpath.viewer.state.Stage;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Robot;
@@ -19,17 +24,22 @@ import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
 import javax.swing.JComponent;
+import javax.swing.JSlider;
 import javax.swing.SwingUtilities;
+import javax.swing.plaf.basic.BasicSliderUI;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The window as a user handles it, by keys and mouse of the desktop. Skipped where there is no
@@ -39,6 +49,8 @@ import org.junit.jupiter.api.Test;
 class DeskTest {
   private static final Path SHOWN = Path.of("../docs/pictures/window-cartons.png");
   private static final Path GUIDE = Path.of("../docs/guide/README.md");
+
+  private static final String SLIDER = "Acceleration, slider";
 
   /** Enough for a busy machine, ms. */
   private static final long PATIENCE = 60_000;
@@ -235,6 +247,149 @@ class DeskTest {
     until("the view beside", () -> desk.otherView().frames() > 0);
     Shown beside = java.util.Objects.requireNonNull(onEvents(desk.otherView()::shown));
     assertEquals("as it was", beside.name());
+  }
+
+  /** Opens a window on a copy of a demo scene that may be changed. */
+  private Desk openCopy(Path folder, String name) throws Exception {
+    Path copy = folder.resolve(name + ".json");
+    Files.copy(Demo.file(name), copy);
+    for (String robot : List.of("pallet-arm.urdf", "shaft-arm.urdf", "bench-arm.urdf")) {
+      Files.copy(Demo.file(name).resolveSibling(robot), folder.resolve(robot));
+    }
+    Desk desk = open(Shown.of(name, Demo.judged(name)), Optional.empty());
+    desk.change(copy, Map.of());
+    until("the inputs", () -> desk.inputs().isPresent() && named(desk, SLIDER) != null);
+    until(
+        "the first state",
+        () -> judged(desk) && desk.session().job().orElseThrow().state().first().isPresent());
+    return desk;
+  }
+
+  private static boolean judged(Desk desk) {
+    return desk.session().job().filter(j -> j.state().phase() == JobState.Phase.JUDGED).isPresent();
+  }
+
+  /** A part of the window by its accessible name; null if there is none. */
+  private static @Nullable JComponent named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (c instanceof JComponent part
+          && name.equals(part.getAccessibleContext().getAccessibleName())) {
+        return part;
+      }
+      JComponent below = c instanceof Container inner ? named(inner, name) : null;
+      if (below != null) {
+        return below;
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable JComponent named(Desk desk, String name) {
+    return named(desk.frame().getContentPane(), name);
+  }
+
+  /** Presses the mouse on the knob of a slider, wherever its look puts it; tells where. */
+  private Point pressKnob(JSlider slider) throws Exception {
+    BasicSliderUI look = (BasicSliderUI) slider.getUI();
+    int x = 0;
+    while (onEvents(slider::getValue) > look.valueForXPosition(x)) {
+      x++;
+    }
+    for (int y = 4; y < slider.getHeight(); y += 4) {
+      Point at = new Point(x, y);
+      SwingUtilities.convertPointToScreen(at, slider);
+      robot().mouseMove(at.x, at.y);
+      robot().mousePress(InputEvent.BUTTON1_DOWN_MASK);
+      robot().waitForIdle();
+      if (onEvents(slider::getValueIsAdjusting)) {
+        return at;
+      }
+      robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+    throw new AssertionError("no knob in " + slider.getBounds());
+  }
+
+  @Test
+  void aSliderThatIsDraggedRecoloursThePathAndCanBeTakenBack(@TempDir Path folder)
+      throws Exception {
+    Desk desk = openCopy(folder, "cartons");
+    JSlider slider = (JSlider) java.util.Objects.requireNonNull(named(desk, SLIDER));
+    Stage before = java.util.Objects.requireNonNull(desk.stageView().shown()).stage();
+    int value = slider.getValue();
+    Point knob = pressKnob(slider);
+    robot().mouseMove(knob.x - 6, knob.y);
+    robot().mouseMove(knob.x - 14, knob.y);
+    robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    until("the drag", () -> slider.getValue() < value);
+    until("the verdict", () -> judged(desk));
+    Stage after = java.util.Objects.requireNonNull(onEvents(desk.stageView()::shown)).stage();
+    assertTrue(after.worst().factor() > 1.02 * before.worst().factor(), "slower holds better");
+    assertFalse(after.links().equals(before.links()));
+    assertTrue(desk.frame().getTitle().contains("(changed)"), desk.frame().getTitle());
+    click(desk.stageView(), new Point(4, 4), InputEvent.BUTTON1_DOWN_MASK);
+    robot().keyPress(KeyEvent.VK_CONTROL);
+    key(KeyEvent.VK_Z);
+    robot().keyRelease(KeyEvent.VK_CONTROL);
+    until("the step back", () -> slider.getValue() == value && judged(desk));
+    until("no changes", () -> !desk.frame().getTitle().contains("(changed)"));
+  }
+
+  @Test
+  void makesFilesOfWhatItShowsAndTellsWhereItCannot(@TempDir Path folder) throws Exception {
+    Desk desk = open(cartons(), Optional.of(Shown.of("shaft", Demo.judged("shaft"))));
+    Path picture = folder.resolve("both.png");
+    SwingUtilities.invokeAndWait(() -> desk.export(Exports.Kind.PICTURE, picture));
+    until("the picture", () -> desk.notice().text().equals("Wrote " + picture + "."));
+    assertEquals(1920, javax.imageio.ImageIO.read(picture.toFile()).getWidth());
+    Path space = folder.resolve("path.glb");
+    SwingUtilities.invokeAndWait(() -> desk.export(Exports.Kind.SPACE, space));
+    until("the 3D file", () -> desk.notice().text().equals("Wrote " + space + "."));
+    Path none = picture.resolve("in-a-file.png");
+    SwingUtilities.invokeAndWait(() -> desk.export(Exports.Kind.PICTURE, none));
+    until("the refusal", () -> desk.notice().text().startsWith("cannot save in " + picture));
+    try (var files = Files.list(folder)) {
+      assertEquals(2, files.count());
+    }
+  }
+
+  @Test
+  void aFileThatChangesIsOfferedAgainAndItsFaultsLeaveTheLastGoodOne(@TempDir Path folder)
+      throws Exception {
+    Desk desk = openCopy(folder, "steel-sheet");
+    Path file = folder.resolve("steel-sheet.json");
+    String good = Files.readString(file);
+    double factor =
+        java.util.Objects.requireNonNull(desk.stageView().shown()).stage().worst().factor();
+    Files.writeString(file, good.replace("\"friction\"", "\"frction\""));
+    until("the offer", () -> desk.notice().text().contains("changed on disk"));
+    SwingUtilities.invokeAndWait(() -> desk.session().reload(Job.Changes.DROP));
+    until("its faults", () -> desk.faults().isVisible());
+    assertTrue(desk.faults().text().contains("friction"), desk.faults().text());
+    assertEquals(
+        factor,
+        java.util.Objects.requireNonNull(onEvents(desk.stageView()::shown))
+            .stage()
+            .worst()
+            .factor(),
+        0);
+    Files.writeString(file, "no JSON at all");
+    SwingUtilities.invokeAndWait(() -> desk.session().reload(Job.Changes.DROP));
+    until("its one fault", () -> desk.faults().text().contains("line 1"));
+    Files.writeString(file, good);
+    SwingUtilities.invokeAndWait(() -> desk.session().reload(Job.Changes.DROP));
+    until("no faults", () -> !desk.faults().isVisible() && judged(desk));
+  }
+
+  @Test
+  void aPartThatHoldsAllAlongFallsFromWhereItIs() throws Exception {
+    Desk desk = open(Shown.of("shaft", Demo.judged("paint-tin")), Optional.empty());
+    key(KeyEvent.VK_D);
+    until("the words", () -> desk.notice().text().contains("illustration of the supply lost"));
+    assertTrue(
+        java.util.Objects.requireNonNull(onEvents(desk.stageView()::shown))
+            .stage()
+            .flight()
+            .isPresent());
   }
 
   @Test
