@@ -22,6 +22,7 @@ import java.awt.Robot;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -265,8 +266,17 @@ class DeskTest {
     return desk;
   }
 
+  /** Whether the newest draft is judged, and the window has heard of it. */
   private static boolean judged(Desk desk) {
-    return desk.session().job().filter(j -> j.state().phase() == JobState.Phase.JUDGED).isPresent();
+    Shown seen = desk.stageView().shown();
+    return seen != null
+        && desk.session()
+            .job()
+            .map(Job::state)
+            .filter(s -> s.phase() == JobState.Phase.JUDGED)
+            .flatMap(JobState::shown)
+            .filter(j -> j.stage() == seen.stage())
+            .isPresent();
   }
 
   /** A part of the window by its accessible name; null if there is none. */
@@ -295,18 +305,30 @@ class DeskTest {
     while (onEvents(slider::getValue) > look.valueForXPosition(x)) {
       x++;
     }
-    for (int y = 4; y < slider.getHeight(); y += 4) {
-      Point at = new Point(x, y);
-      SwingUtilities.convertPointToScreen(at, slider);
-      robot().mouseMove(at.x, at.y);
-      robot().mousePress(InputEvent.BUTTON1_DOWN_MASK);
-      robot().waitForIdle();
-      if (onEvents(slider::getValueIsAdjusting)) {
-        return at;
+    int column = x;
+    Point knob = new Point(x, onEvents(() -> middleOfTheKnob(slider, column)));
+    SwingUtilities.convertPointToScreen(knob, slider);
+    robot().mouseMove(knob.x, knob.y);
+    robot().mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    return knob;
+  }
+
+  /** The knob alone is blue in the light theme. */
+  private static int middleOfTheKnob(JSlider slider, int column) {
+    BufferedImage image =
+        new BufferedImage(slider.getWidth(), slider.getHeight(), BufferedImage.TYPE_INT_RGB);
+    slider.paint(image.getGraphics());
+    int sum = 0;
+    int count = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      int rgb = image.getRGB(column, y);
+      if ((rgb & 0xFF) - (rgb >> 16 & 0xFF) > 60) {
+        sum += y;
+        count++;
       }
-      robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
     }
-    throw new AssertionError("no knob in " + slider.getBounds());
+    assertTrue(count > 0, "no knob in " + slider.getBounds());
+    return sum / count;
   }
 
   @Test
@@ -317,8 +339,10 @@ class DeskTest {
     Stage before = java.util.Objects.requireNonNull(desk.stageView().shown()).stage();
     int value = slider.getValue();
     Point knob = pressKnob(slider);
-    robot().mouseMove(knob.x - 6, knob.y);
-    robot().mouseMove(knob.x - 14, knob.y);
+    for (int i = 1; i <= 20; i++) {
+      robot().mouseMove(knob.x - i, knob.y);
+    }
+    until("the hold", slider::getValueIsAdjusting);
     robot().mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
     until("the drag", () -> slider.getValue() < value);
     until("the verdict", () -> judged(desk));
