@@ -1,7 +1,6 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.path.ChainFault;
 import io.github.holdpath.sim.path.ChainFaults;
 import io.github.holdpath.sim.path.ChainOutcome;
 import io.github.holdpath.sim.path.PathChain;
@@ -13,7 +12,9 @@ import io.github.holdpath.sim.timelaw.ChainLaw;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Plans the moves between two stops where some go along the joints and blends join them (theory,
@@ -68,12 +69,8 @@ final class JointChain {
   Planned plan() {
     try {
       List<PathCurve> curves = curves();
-      requireLengths(curves);
       ChainOutcome outcome = PathChain.build(curves, stretch.zones());
-      if (outcome instanceof ChainFaults faults) {
-        ChainFault first = faults.faults().get(0);
-        throw blend(first.corner(), RouteCorners.words(first));
-      }
+      requireCorners(curves, outcome);
       PathChain chain = (PathChain) outcome;
       return new Found(chain, ChainZones.plan(chain, stretch.moves(), law, bounds(chain)));
     } catch (Stuck stuck) {
@@ -81,12 +78,26 @@ final class JointChain {
     }
   }
 
-  /** Refuses a zone, which is a length, between moves that both only turn. */
-  private void requireLengths(List<PathCurve> curves) throws Stuck {
+  /**
+   * Refuses all corners that cannot be rounded at once, among them those between moves that both
+   * only turn: a zone is a length.
+   */
+  private void requireCorners(List<PathCurve> curves, ChainOutcome outcome) throws Stuck {
+    Map<Integer, String> words = new TreeMap<>();
+    if (outcome instanceof ChainFaults faults) {
+      faults.faults().forEach(fault -> words.put(fault.corner(), RouteCorners.words(fault)));
+    }
     for (int i = 0; i + 1 < curves.size(); i++) {
       if (turns(curves.get(i)) && turns(curves.get(i + 1))) {
-        throw blend(i, JointWords.ONLY_TURNS);
+        words.put(i, JointWords.ONLY_TURNS);
       }
+    }
+    if (!words.isEmpty()) {
+      List<JointFault> all = new ArrayList<>();
+      words.forEach((corner, text) -> all.add(blend(corner, text).fault));
+      JointFault first = all.get(0);
+      List<JointFault> further = all.subList(1, all.size());
+      throw new Stuck(new JointFault(first.pointer(), first.time(), first.words(), further));
     }
   }
 

@@ -2,7 +2,7 @@ package io.github.holdpath.sim.bench;
 
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
-import io.github.holdpath.sim.scene.read.SceneDraft;
+import io.github.holdpath.sim.scene.read.SceneText;
 import io.github.holdpath.sim.study.FactorTrace;
 import io.github.holdpath.sim.study.HoldStudy;
 import java.nio.file.Path;
@@ -42,12 +42,12 @@ public class SliderBenchmark {
   public String change = "paint-tin override 90 %";
 
   private String[] words = change.split(" ", -1);
-  private SceneDraft draft = open();
+  private SceneText text = open();
   private int count;
 
-  private SceneDraft open() {
+  private SceneText open() {
     try {
-      return SceneDraft.open(Path.of("scenes", words[0] + ".json"));
+      return SceneText.open(Path.of("scenes", words[0] + ".json"));
     } catch (SceneException e) {
       throw new IllegalStateException("run from the project's root", e);
     }
@@ -57,7 +57,7 @@ public class SliderBenchmark {
   @Setup
   public void prepare() {
     words = change.split(" ", -1);
-    draft = open();
+    text = open();
   }
 
   /** Each time another value. */
@@ -65,8 +65,8 @@ public class SliderBenchmark {
   public FactorTrace changed() throws SceneException {
     count = (count + 1) % 1000;
     double value = Double.parseDouble(words[2]) * (1 + 1e-5 * count);
-    draft = draft.with(words[1], String.format(Locale.ROOT, "%.6f %s", value, words[3]));
-    Scene scene = draft.scene();
+    text = text.with(words[1], String.format(Locale.ROOT, "%.6f %s", value, words[3]));
+    Scene scene = text.scene();
     return FactorTrace.of(scene, scene.requiredSafety(), HoldStudy.STEP);
   }
 }

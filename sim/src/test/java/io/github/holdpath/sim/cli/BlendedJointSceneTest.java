@@ -80,5 +80,12 @@ class BlendedJointSceneTest {
                 "0.3 0.2 m\" }, \"blend\": \"300 mm\" },\n    { \"name\": \"back\"");
     String words = check(2, text);
     assertTrue(words.contains("write \"120 mm\" or less"), words);
+    String both =
+        text.replace(
+            "0.2 m\" } },\n    { \"name\": \"reach\"",
+            "0.2 m\" }, \"blend\": \"400 mm\" },\n    { \"name\": \"reach\"");
+    String all = check(2, both);
+    assertTrue(all.contains("write \"120 mm\" or less"), all);
+    assertTrue(all.contains("the zone of 400.0 mm"), all);
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.robot.JointLimits;
 import io.github.holdpath.sim.robot.JointMotion;
@@ -327,6 +328,36 @@ class BlendedJointMoveTest {
     // The line is 150 mm long.
     assertTrue(large.words().contains("write \"150 mm\" or less"), large.words());
     track(c, route(c, LawKind.TRAPEZOID, LIMITS, 0.149, 1));
+  }
+
+  @Test
+  void tellsEveryCornerThatCannotBeRounded() {
+    JointRobots.Case c = JointRobots.cases().get(1);
+    Pose a = pose(c.robot(), c.from());
+    Pose b = pose(c.robot(), c.to());
+    Pose below = by(b, UP.times(-1));
+    Route route =
+        new Route(
+            by(a, UP.times(-1)),
+            LawKind.TRAPEZOID,
+            List.of(
+                move(1, MoveShape.LINE, a, LIMITS, 0.2, 1),
+                move(2, MoveShape.JOINTS, b, LIMITS, 0.05, 1),
+                move(3, MoveShape.LINE, below, LIMITS, 0.05, 1),
+                move(4, MoveShape.LINE, turned(below, 0.3), LIMITS, 0.05, 1),
+                move(5, MoveShape.LINE, turned(below, 0.5), LIMITS, 0, 1)));
+    List<JointFault> all = fault(c.robot(), route, c.from()).all();
+    assertEquals(
+        List.of("route/1/blend", "route/3/blend", "route/4/blend"),
+        all.stream().map(JointFault::pointer).toList());
+    assertTrue(all.get(0).words().contains("write \"150 mm\" or less"), all.get(0).words());
+    assertTrue(all.get(1).words().contains("one move goes on"), all.get(1).words());
+    assertTrue(all.get(2).words().contains("both moves only turn"), all.get(2).words());
+  }
+
+  private static Pose turned(Pose pose, double angle) {
+    Quaternion by = Quaternion.ofAxisAngle(new Vec3(0, 0, 1), angle);
+    return new Pose(pose.position(), by.times(pose.rotation()));
   }
 
   @Test

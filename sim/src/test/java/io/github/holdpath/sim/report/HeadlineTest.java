@@ -64,7 +64,7 @@ class HeadlineTest {
     StudyResult result = judged("cartons", Map.of());
     Playback playback = new Playback(result.scene(), result.requiredSafety());
     assertEquals(
-        "0.500 s, move 1 (lift): factor 2.74, margin 1.37, cup 2,1 peels first",
+        "0.500 s, move 1 (lift): factor 2.74, margin 1.37, the lip of cup 2,1 peels first",
         InstantLine.of(result.scene(), result.requiredSafety(), playback.at(0.5)));
     assertEquals(
         "0.878 s, move 2 (across): factor 1.08, margin 0.54, cup 2,1 slips first",

@@ -73,7 +73,8 @@ public final class Draft {
    * With another value; that of the file takes the change back.
    *
    * @param pointer JSON Pointer without its leading slash, as {@code limits/speed}
-   * @param text as a scene file writes it, texts without their quotes
+   * @param text as a scene file writes it, texts without their quotes; only a text that looks like
+   *     JSON needs them
    * @throws IllegalArgumentException if the pointer leads into something that has no fields
    */
   public Draft with(String pointer, String text) {
@@ -116,7 +117,7 @@ public final class Draft {
     return new Draft(base, Map.of());
   }
 
-  /** The value of a field: a text without its quotes, all else as written; empty if not there. */
+  /** The value of a field as {@link #with} takes it; empty if not there. */
   public Optional<String> value(String pointer) {
     return now.value(pointer);
   }

@@ -38,7 +38,7 @@ public final class FileWatch implements AutoCloseable {
   public FileWatch(Draft draft, ScheduledExecutorService scheduler, Runnable changed) {
     List<Path> all = new ArrayList<>(List.of(draft.file()));
     for (String pointer : SceneSave.REFERENCES) {
-      draft.value(pointer).map(draft.file()::resolveSibling).ifPresent(all::add);
+      draft.text().words(pointer).map(draft.file()::resolveSibling).ifPresent(all::add);
     }
     this.files = List.copyOf(all);
     this.changed = changed;

@@ -40,9 +40,9 @@ final class SceneSave {
       return text;
     }
     for (String pointer : REFERENCES) {
-      Optional<String> name = text.value(pointer);
+      Optional<String> name = text.words(pointer);
       if (name.isPresent() && !Path.of(name.get()).isAbsolute()) {
-        text = text.with(pointer, seenFrom(folder, from.resolve(name.get()), pointer));
+        text = text.withWords(pointer, seenFrom(folder, from.resolve(name.get()), pointer));
       }
     }
     return text;

@@ -77,7 +77,9 @@ final class RobotStep {
             ? JointTrack.follow(robot, grip(), route, start)
             : JointTrack.follow(robot, grip(), motion.motion(), start, true);
     if (outcome instanceof JointFault fault) {
-      faults.add(place(fault.pointer().isEmpty() ? "route/0" : fault.pointer()), fault.words());
+      for (JointFault each : fault.all()) {
+        faults.add(place(each.pointer().isEmpty() ? "route/0" : each.pointer()), each.words());
+      }
       return Optional.empty();
     }
     List<String> notes = new ArrayList<>(built.get().notes());

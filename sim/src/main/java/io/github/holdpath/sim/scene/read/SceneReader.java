@@ -30,7 +30,12 @@ public final class SceneReader {
    *     right; a file that is not JSON has one fault
    */
   public static LoadedScene read(Path file, Map<String, String> set) throws SceneException {
-    return SceneDraft.open(file).withAll(set).loaded();
+    SceneFile text = SceneFile.read(file);
+    Faults faults = new Faults(text.name());
+    JsonNode edited = SceneEdits.apply(parse(text), set, faults);
+    Scene scene = scene(text.name(), (JsonNode.Obj) edited, Beside.file(file), faults);
+    Path name = file.getFileName();
+    return new LoadedScene(scene, name == null ? text.name() : name.toString(), text.sha256(), set);
   }
 
   /**

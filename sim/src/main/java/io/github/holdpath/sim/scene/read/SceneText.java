@@ -7,10 +7,10 @@ import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import io.github.holdpath.sim.scene.json.JsonNode;
+import io.github.holdpath.sim.scene.json.JsonText;
 import io.github.holdpath.sim.scene.json.JsonTree;
 import io.github.holdpath.sim.scene.json.Pointers;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,8 +18,10 @@ import java.util.Optional;
  * The text of a scene that is being changed. A new value is put in at its place, and all else stays
  * as it was written: order, layout, notes. So what is saved is the user's own file with new values,
  * and a fault has the line that the user knows. What the files beside it hold, and the motion where
- * nothing changed on which it depends, are read and planned once. Immutable. For values that are
- * set from outside and not kept, see {@link SceneDraft}.
+ * nothing changed on which it depends, are read and planned once. Immutable; for any number of
+ * threads. Values that are set from outside and not kept go to {@link SceneReader#read}.
+ *
+ * <p>A value is named by its JSON Pointer without the leading slash, as {@code grip/friction}.
  */
 public final class SceneText {
   private final Path file;
@@ -80,14 +82,24 @@ public final class SceneText {
   }
 
   /**
-   * The value of a field.
+   * The value of a field as {@link #with} takes it: setting it changes nothing.
    *
-   * @param pointer JSON Pointer without its leading slash
-   * @return a text without its quotes, all else as it is written; empty if there is none
+   * @return a text without its quotes unless it would then be taken for JSON, all else as it is
+   *     written; empty if there is none, or null, which cannot be set
    */
   public Optional<String> value(String pointer) {
     return Pointers.find(root, pointer)
-        .map(node -> node instanceof JsonNode.Text t ? t.value() : written(node));
+        .filter(node -> !(node instanceof JsonNode.Word w && w.text().equals("null")))
+        .map(
+            node ->
+                node instanceof JsonNode.Text t && !isJson(t.value()) ? t.value() : written(node));
+  }
+
+  /** The text that a field holds, whatever it looks like; empty if it holds none. */
+  public Optional<String> words(String pointer) {
+    return Pointers.find(root, pointer)
+        .filter(JsonNode.Text.class::isInstance)
+        .map(node -> ((JsonNode.Text) node).value());
   }
 
   private String written(JsonNode node) {
@@ -107,21 +119,34 @@ public final class SceneText {
   /**
    * With another value, or one more.
    *
-   * @param pointer JSON Pointer without its leading slash; objects on the way that are missing are
-   *     made
-   * @param value a JSON number, true, false, a list or an object is taken as that, all else as text
+   * @param pointer to it; objects on the way that are missing are made
+   * @param value taken as JSON if it is a number, true, false, or a text, list or object of JSON,
+   *     and else as text
    * @throws IllegalArgumentException if the pointer leads into something that has no fields
    */
   public SceneText with(String pointer, String value) {
+    return put(pointer, isJson(value) ? value.strip() : JsonText.quoted(value));
+  }
+
+  /**
+   * With another text, or one more, whatever it looks like.
+   *
+   * @throws IllegalArgumentException as {@link #with} does
+   */
+  public SceneText withWords(String pointer, String words) {
+    return put(pointer, JsonText.quoted(words));
+  }
+
+  private SceneText put(String pointer, String json) {
     List<String> steps = Pointers.steps(pointer);
     int known = steps.size();
     while (known > 0 && find(steps.subList(0, known)).isEmpty()) {
       known--;
     }
     JsonNode holder = find(steps.subList(0, known)).orElseThrow();
-    String fresh = json(value);
+    String fresh = json;
     for (int i = steps.size() - 1; i > known; i--) {
-      fresh = "{ " + quoted(steps.get(i)) + ": " + fresh + " }";
+      fresh = "{ " + JsonText.quoted(steps.get(i)) + ": " + fresh + " }";
     }
     return known == steps.size()
         ? replaced(holder, fresh)
@@ -148,7 +173,7 @@ public final class SceneText {
           "pointer " + pointer + " leads into " + holder.words() + ", which has no field " + name);
     }
     JsonSpot spot = new JsonSpot(text);
-    String member = quoted(name) + ": " + fresh;
+    String member = JsonText.quoted(name) + ": " + fresh;
     if (obj.members().isEmpty()) {
       return replaced(obj, "{ " + member + " }");
     }
@@ -166,31 +191,16 @@ public final class SceneText {
     }
   }
 
-  private static String json(String value) {
-    String t = value.strip();
-    boolean bare = SceneEdits.isJson(t) && !t.startsWith("\"") && isJson(t);
-    return bare ? t : quoted(value);
-  }
-
-  private static boolean isJson(String t) {
+  /** Whether a value is taken as JSON. */
+  private static boolean isJson(String value) {
+    if (!SceneEdits.isJson(value)) {
+      return false;
+    }
     try {
-      JsonTree.parse("", t, "");
+      JsonTree.parse("", value, "");
       return true;
     } catch (SceneException e) {
       return false;
     }
-  }
-
-  private static String quoted(String value) {
-    List<String> out = new ArrayList<>();
-    value
-        .chars()
-        .forEach(
-            c ->
-                out.add(
-                    c == '"' || c == '\\'
-                        ? "\\" + (char) c
-                        : c < ' ' ? String.format("\\u%04x", c) : String.valueOf((char) c)));
-    return '"' + String.join("", out) + '"';
   }
 }
