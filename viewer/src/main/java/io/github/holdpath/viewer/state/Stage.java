@@ -2,7 +2,6 @@ package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Vec3;
-import io.github.holdpath.dynamics.spatial.Wrench;
 import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.sim.robot.RobotFigure;
 import io.github.holdpath.sim.scene.Scene;
@@ -150,15 +149,14 @@ public record Stage(
     int i = tightest(trace);
     double least = trace.factor(i).orElse(NO_LIMIT);
     Playback.Instant now = new Playback(scene, safety).at(trace.time(i));
-    Wrench load = now.load().total();
     Tight tight =
         new Tight(
             now.time(),
             now.segment(),
             now.state().pose(),
             least,
-            load.force().norm(),
-            load.moment().norm());
+            now.forces().force().norm(),
+            now.forces().moment().norm());
     return of(scene, safety, trace, tight, Headline.judging(scene, safety, least), before);
   }
 
