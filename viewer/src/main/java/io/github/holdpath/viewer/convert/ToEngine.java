@@ -50,15 +50,20 @@ public final class ToEngine {
     Mesh mesh = new Mesh();
     mesh.setBuffer(VertexBuffer.Type.Position, 3, turned(data.positions()));
     mesh.setBuffer(VertexBuffer.Type.Normal, 3, turned(data.normals()));
-    ByteBuffer colours = BufferUtils.createByteBuffer(4 * data.size());
-    for (int rgb : data.colours()) {
-      put(colours, rgb);
-    }
-    colours.flip();
-    setColours(mesh, colours);
+    setColours(mesh, colours(data.colours()));
     mesh.setBuffer(VertexBuffer.Type.Index, 3, BufferUtils.createIntBuffer(data.triangles()));
     mesh.updateBound();
     return mesh;
+  }
+
+  /** Four bytes a vertex: colour {@code 0xRRGGBB} and full opacity. */
+  public static ByteBuffer colours(int[] rgbs) {
+    ByteBuffer colours = BufferUtils.createByteBuffer(4 * rgbs.length);
+    for (int rgb : rgbs) {
+      put(colours, rgb);
+    }
+    colours.flip();
+    return colours;
   }
 
   /** Lines. */
