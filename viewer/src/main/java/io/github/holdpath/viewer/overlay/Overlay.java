@@ -174,10 +174,7 @@ public final class Overlay {
     Legend legend = new Legend(pen);
     double y = legend.margins(top);
     legend.forces(y + 1.6 * em, scene.arrows(), arrows);
-    for (PathRuns.Link link : scene.links()) {
-      View.Spot s = view.project(link.from());
-      placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
-    }
+    path();
     arrows.forEach(this::hidden);
     if (show.labels()) {
       worst();
@@ -189,6 +186,20 @@ public final class Overlay {
       axes();
     }
     scene.marks().forEach(this::floorMark);
+  }
+
+  /** Takes the path's places, one for each half letter: every label is compared with them. */
+  private void path() {
+    double lastX = Double.NEGATIVE_INFINITY;
+    double lastY = Double.NEGATIVE_INFINITY;
+    for (PathRuns.Link link : scene.links()) {
+      View.Spot s = view.project(link.from());
+      if (Math.hypot(s.x() - lastX, s.y() - lastY) >= em / 2) {
+        placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
+        lastX = s.x();
+        lastY = s.y();
+      }
+    }
   }
 
   /** Tells where it ends, pixels from the upper edge. Bodies behind it fade out. */
@@ -275,6 +286,8 @@ public final class Overlay {
   private void worst() {
     View.Spot s = view.project(scene.worst().grip().position());
     int rgb = scene.worstStep().rgb();
+    double room = 1.35 * em;
+    placer.take(new Rectangle2D.Double(s.x() - room, s.y() - room, 2 * room, 2 * room));
     ring(s, 1.1 * em, Tones.PAPER, 0.42 * em);
     ring(s, 1.1 * em, rgb, 0.2 * em);
     Optional<String> mark = scene.headline().mark();

@@ -11,7 +11,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes words of one image: sizes in em, each on a place of its own. */
@@ -22,6 +24,7 @@ final class Pen {
   final View view;
   final double em;
   final Placer placer;
+  private final Map<String, Font> fonts = new HashMap<>();
 
   Pen(Graphics2D g, View view, double em) {
     this.g = g;
@@ -31,7 +34,10 @@ final class Pen {
   }
 
   FontMetrics font(int style, double size) {
-    g.setFont(new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (size * em)));
+    float points = (float) (size * em);
+    g.setFont(
+        fonts.computeIfAbsent(
+            style + ":" + points, k -> new Font(Font.SANS_SERIF, style, 1).deriveFont(points)));
     return g.getFontMetrics();
   }
 

@@ -244,9 +244,8 @@ public record Stage(
       List<Waypoint> waypoints,
       Floor floor) {
     fit.addAll(actors.toolReach(tight.grip()));
-    Playback playback = new Playback(scene, 1);
-    fit.addAll(near(robot(playback.at(0)), fit));
-    fit.addAll(near(robot(playback.at(tight.time())), fit));
+    // Where the robot begins will do: more postures would make the path smaller still.
+    fit.addAll(near(robot(new Playback(scene, 1).at(0)), fit));
     // Room for the largest force, which mostly points up.
     double longest =
         tight.force()
