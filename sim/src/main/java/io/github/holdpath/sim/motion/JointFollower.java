@@ -129,11 +129,10 @@ final class JointFollower {
       return past(first);
     }
     if (slowings.isEmpty()) {
-      Optional<JointSamples> kept = walk.straight() ? Optional.of(samples) : Optional.empty();
-      return new JointTrack(robot, grip, motion, begun, slowings, found, kept);
+      return new JointTrack(robot, grip, motion, begun, slowings, found, samples, walk.straight());
     }
     Motion slowed = new SlowedMotion(motion, factors, JointWords.slowed(slowings, motion));
-    return new JointTrack(robot, grip, slowed, begun, slowings, found, Optional.empty());
+    return new JointTrack(robot, grip, slowed, begun, slowings, found, samples, false);
   }
 
   private void lookPast(

@@ -3,7 +3,6 @@ package io.github.holdpath.sim.motion;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.robot.Robot;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
@@ -21,8 +20,21 @@ public final class JointTrack implements JointOutcome {
   private final double[] start;
   private final List<JointSlowing> slowings;
   private final List<JointPast> past;
+  private final JointSamples followed;
   private final AtomicReference<@Nullable JointSamples> samples;
 
+  /**
+   * Keeps all.
+   *
+   * @param robot that follows
+   * @param grip pose of the grip frame in the flange, {@code X_FT}
+   * @param motion as the robot makes it
+   * @param start where the joints begin
+   * @param slowings of the motion
+   * @param past joints beyond a stop
+   * @param followed samples, piece by piece, of the motion or of the same one before it was slowed
+   * @param exact whether they are to the last bit those of a walk along the motion
+   */
   JointTrack(
       Robot robot,
       Pose grip,
@@ -30,14 +42,16 @@ public final class JointTrack implements JointOutcome {
       double[] start,
       List<JointSlowing> slowings,
       List<JointPast> past,
-      Optional<JointSamples> samples) {
+      JointSamples followed,
+      boolean exact) {
     this.robot = robot;
     this.grip = grip;
     this.motion = motion;
     this.start = start.clone();
     this.slowings = List.copyOf(slowings);
     this.past = List.copyOf(past);
-    this.samples = new AtomicReference<>(samples.orElse(null));
+    this.followed = followed;
+    this.samples = new AtomicReference<>(exact ? followed : null);
   }
 
   /**
@@ -119,6 +133,26 @@ public final class JointTrack implements JointOutcome {
         visit.at(piece, walk.time(i), walk.q(i), walk.qd(i), walk.qdd(i));
       }
     }
+  }
+
+  /**
+   * Joint values at a time, to show the robot: those of the piece where it knows them, else between
+   * two samples of the walk that followed the motion. Takes no walk.
+   *
+   * @param piece index of the motion's piece
+   * @param time s; what lies outside the piece is taken as its nearer end
+   * @return joint values, rad or m; a new array
+   */
+  public double[] values(int piece, double time) {
+    MotionPiece in = motion.pieces().get(piece);
+    double t = Math.max(in.from(), Math.min(in.to(), time));
+    if (in instanceof JointedPiece known) {
+      double[] q = new double[start.length];
+      known.joints(t, q, new double[q.length], new double[q.length]);
+      return q;
+    }
+    double span = in.to() - in.from();
+    return followed.at(piece, span > 0 ? (t - in.from()) / span : 0);
   }
 
   /** The robot. */

@@ -104,7 +104,8 @@ final class Figures {
     Vec3 top = f.base(at[0], at[1], above);
     f.carriage(top, f.axis(0, robot.y().isPresent() ? 1 : 0, robot.y().isPresent() ? 0 : 1));
     Vec3 last = f.base(at[0], at[1], at[2]);
-    Vec3 end = f.base(at[0], at[1], Math.max(above, at[2] + upper[2] - lower[2]));
+    // Long enough for its lower end, and so above the beams wherever it is.
+    Vec3 end = f.base(at[0], at[1], at[2] + upper[2] - lower[2] + 0.12 * f.size);
     f.add(Role.LINK, end, last, 0.4 * THICK * f.size);
     return f.done(last, flange, 0.3 * THICK * f.size);
   }
@@ -164,7 +165,10 @@ final class Figures {
     }
     Vec3 middle = f.base(p.x(), p.y(), p.z());
     if (robot.turn().isPresent()) {
-      f.add(Role.ROD, f.base.position(), middle, 0.6 * THIN * size);
+      // A shaft of two that slide in each other: together as long as the arms reach.
+      Vec3 way = middle.minus(f.base.position()).unit().times(0.5 * size);
+      f.add(Role.ROD, f.base.position(), f.base.position().plus(way), 0.7 * THIN * size);
+      f.add(Role.ROD, middle.minus(way), middle, 0.5 * THIN * size);
     }
     f.add(Role.PLATE, f.base(p.x(), p.y(), p.z() + plate), middle, robot.platformRadius());
     return f.done(middle, flange.get().position(), plate);

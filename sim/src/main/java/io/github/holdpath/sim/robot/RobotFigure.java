@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * A robot as a figure of plain bodies, for showing where it is. Joints and flange are where the
  * robot's own motion puts them; thicknesses and what stands between the joints are proportions, not
- * the robot's own, and say nothing of collisions.
+ * the robot's own, and say nothing of collisions. No bone changes its length: those of one robot
+ * are the same bones wherever it stands, in the same order.
  *
  * @param bones from the base to the flange: the last one ends at the flange's origin
  */

@@ -9,11 +9,9 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.robot.RobotFigure;
-import io.github.holdpath.sim.scene.RobotCell;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A judged motion instant by instant, for showing it: where the grip is, what the part asks of it
@@ -28,7 +26,6 @@ public final class Playback {
   private final LoadModel loads;
   private final double[] state = new double[MotionState.SIZE];
   private final Scene scene;
-  private @Nullable JointTape tape;
 
   /**
    * Of a scene.
@@ -123,15 +120,8 @@ public final class Playback {
         robot(index, t));
   }
 
-  /** The joints are walked along when the robot is first asked for, and then kept. */
   private Optional<RobotFigure> robot(int index, double t) {
-    if (scene.robot().isEmpty()) {
-      return Optional.empty();
-    }
-    RobotCell cell = scene.robot().get();
-    JointTape known = tape == null ? new JointTape(cell.track()) : tape;
-    tape = known;
-    return cell.robot().figure(known.at(index, t));
+    return scene.robot().flatMap(cell -> cell.robot().figure(cell.track().values(index, t)));
   }
 
   private int pieceAt(double time) {

@@ -174,6 +174,24 @@ class JointTrackTest {
   }
 
   @Test
+  void valuesToShowAreThoseOfTheWalk() {
+    // Samples 1 ms apart (slowed ones less often) of joints below some 100 rad/s^2: 1e-4 / 8.
+    double between = 2e-5;
+    Motion motion = motion(LawKind.S_CURVE);
+    for (JointTrack track : List.of(track(scara(FREE, FREE), motion), track(scara(1, 4), motion))) {
+      List<MotionPiece> pieces = track.motion().pieces();
+      track.visit(
+          (piece, time, q, qd, qdd) ->
+              assertArrayEquals(q, track.values(pieces.indexOf(piece), time), between));
+      MotionPiece last = pieces.get(pieces.size() - 1);
+      assertArrayEquals(
+          track.values(pieces.size() - 1, last.to()),
+          track.values(pieces.size() - 1, last.to() + 1),
+          0);
+    }
+  }
+
+  @Test
   void slowedStatesAreDerivativesOfEachOther() {
     Motion motion = track(scara(1, 4), motion(LawKind.S_CURVE)).motion();
     assertInstanceOf(SlowedMotion.class, motion);

@@ -46,6 +46,23 @@ class RobotFigureTest {
   }
 
   @Test
+  void bonesKeepTheirLengthsWhateverTheJoints() throws IOException {
+    SplittableRandom random = new SplittableRandom(53);
+    for (Robot robot : all()) {
+      List<Bone> first = robot.figure(Robots.draw(robot, random, 0.1)).orElseThrow().bones();
+      for (int i = 0; i < 20; i++) {
+        List<Bone> bones = robot.figure(Robots.draw(robot, random, 0.1)).orElseThrow().bones();
+        assertEquals(first.size(), bones.size(), robot.toString());
+        for (int k = 0; k < bones.size(); k++) {
+          assertEquals(first.get(k).role(), bones.get(k).role());
+          assertEquals(first.get(k).radius(), bones.get(k).radius());
+          assertEquals(first.get(k).length(), bones.get(k).length(), SAME, robot + " bone " + k);
+        }
+      }
+    }
+  }
+
+  @Test
   void kneesOfADeltaAreARodAwayFromThePlatform() {
     SplittableRandom random = new SplittableRandom(43);
     Delta robot = Robots.delta(Robots.BASE, Robots.MOUNT, true);

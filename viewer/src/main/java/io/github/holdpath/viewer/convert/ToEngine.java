@@ -14,7 +14,9 @@ import io.github.holdpath.viewer.mesh.LineData;
 import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.state.View;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.FloatBuffer;
+import java.util.Arrays;
 
 /**
  * Hands values to the engine. Ours are doubles with Z up, the engine's floats with Y up: {@code (x,
@@ -50,15 +52,22 @@ public final class ToEngine {
     Mesh mesh = new Mesh();
     mesh.setBuffer(VertexBuffer.Type.Position, 3, turned(data.positions()));
     mesh.setBuffer(VertexBuffer.Type.Normal, 3, turned(data.normals()));
-    ByteBuffer colours = BufferUtils.createByteBuffer(4 * data.size());
-    for (int rgb : data.colours()) {
-      put(colours, rgb);
-    }
-    colours.flip();
-    setColours(mesh, colours);
+    setColours(mesh, colours(data.colours()));
     mesh.setBuffer(VertexBuffer.Type.Index, 3, BufferUtils.createIntBuffer(data.triangles()));
     mesh.updateBound();
     return mesh;
+  }
+
+  /** Four bytes a vertex: colour {@code 0xRRGGBB} and full opacity. */
+  public static ByteBuffer colours(int[] rgbs) {
+    int[] all = new int[rgbs.length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = rgbs[i] << 8 | OPAQUE;
+    }
+    // Written at once: byte by byte it takes several times as long.
+    ByteBuffer colours = BufferUtils.createByteBuffer(4 * all.length).order(ByteOrder.BIG_ENDIAN);
+    colours.asIntBuffer().put(all);
+    return colours.order(ByteOrder.nativeOrder());
   }
 
   /** Lines. */
@@ -67,14 +76,13 @@ public final class ToEngine {
     mesh.setMode(Mesh.Mode.Lines);
     mesh.setBuffer(VertexBuffer.Type.Position, 3, turned(data.points()));
     int count = data.points().length / 3;
-    ByteBuffer colours = BufferUtils.createByteBuffer(4 * count);
     int[] index = new int[count];
     for (int i = 0; i < count; i++) {
-      put(colours, data.rgb());
       index[i] = i;
     }
-    colours.flip();
-    setColours(mesh, colours);
+    int[] rgbs = new int[count];
+    Arrays.fill(rgbs, data.rgb());
+    setColours(mesh, colours(rgbs));
     mesh.setBuffer(VertexBuffer.Type.Index, 2, BufferUtils.createIntBuffer(index));
     mesh.updateBound();
     return mesh;
@@ -85,10 +93,6 @@ public final class ToEngine {
     buffer.setupData(VertexBuffer.Usage.Static, 4, VertexBuffer.Format.UnsignedByte, colours);
     buffer.setNormalized(true);
     mesh.setBuffer(buffer);
-  }
-
-  private static void put(ByteBuffer to, int rgb) {
-    to.put((byte) (rgb >> 16)).put((byte) (rgb >> 8)).put((byte) rgb).put((byte) OPAQUE);
   }
 
   private static FloatBuffer turned(double[] xyz) {

@@ -27,6 +27,8 @@ final class Legend {
   double margins(double start) {
     double y = start;
     double top = y - 1.2 * em;
+    int rows = MarginStep.values().length + 1;
+    pen.ground(0.4 * em, top, (WIDTH - 0.4) * em, (4.1 + 1.4 * rows) * em);
     header("Margin", "factor / required", y);
     y += 2.1 * em;
     MarginStep[] steps = MarginStep.values();
@@ -83,10 +85,11 @@ final class Legend {
 
   /** Scale of the arrows and the words for them. */
   void forces(double start, ForceArrows scale, List<ForceArrows.Arrow> arrows) {
-    if (arrows.isEmpty() || start + (3.4 + 1.3 * arrows.size()) * em > 0.93 * pen.view.height()) {
+    if (arrows.isEmpty() || start + (height(arrows) - 1.2) * em > 0.93 * pen.view.height()) {
       return;
     }
     double y = start;
+    pen.ground(0.4 * em, start - 1.2 * em, (WIDTH + 1) * em, height(arrows) * em);
     header("On the part", number(scale.newtons()) + " N per m of arrow", y);
     y += 1.9 * em;
     for (ForceArrows.Arrow a : arrows) {
@@ -105,6 +108,12 @@ final class Legend {
     y = bar(y + 0.2 * em, scale, arrows.get(0));
     pen.placer.take(
         new Rectangle2D.Double(0, start - 1.2 * em, (WIDTH + 2) * em, y - start + 1.2 * em));
+  }
+
+  /** Of title, a row for each, the scale of the moment's and the bar, em. */
+  private static double height(List<ForceArrows.Arrow> arrows) {
+    boolean moment = arrows.stream().anyMatch(a -> a.kind() == ForceKind.MOMENT);
+    return 4.7 + 1.3 * arrows.size() + (moment ? 1.1 : 0);
   }
 
   private void sample(double y, ForceKind kind) {

@@ -6,6 +6,7 @@ import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.state.ForceArrows;
+import io.github.holdpath.viewer.state.ForceKind;
 import io.github.holdpath.viewer.state.PathRuns;
 import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
@@ -19,6 +20,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -34,6 +36,7 @@ public final class Overlay {
 
   private static final double LEAST_TEXT = 10;
 
+  private final BufferedImage image;
   private final Graphics2D g;
   private final Stage scene;
   private final Playback.Instant now;
@@ -45,6 +48,7 @@ public final class Overlay {
   private final Placer placer;
 
   private Overlay(
+      BufferedImage image,
       Graphics2D g,
       Stage scene,
       Playback.Instant now,
@@ -52,6 +56,7 @@ public final class Overlay {
       View view,
       String name,
       double em) {
+    this.image = image;
     this.g = g;
     this.scene = scene;
     this.now = now;
@@ -110,7 +115,7 @@ public final class Overlay {
   public static void draw(
       BufferedImage image, Stage scene, Playback.Instant now, Show show, View view, String name) {
     double em = em(view.width(), view.height());
-    on(image, g -> new Overlay(g, scene, now, show, view, name, em).draw());
+    on(image, g -> new Overlay(image, g, scene, now, show, view, name, em).draw());
   }
 
   /**
@@ -126,7 +131,7 @@ public final class Overlay {
    */
   public static void drawMarks(
       BufferedImage image, Stage scene, Playback.Instant now, Show show, View view, double em) {
-    on(image, g -> new Overlay(g, scene, now, show, view, "", em).marks());
+    on(image, g -> new Overlay(image, g, scene, now, show, view, "", em).marks());
   }
 
   private static void on(BufferedImage image, Consumer<Graphics2D> what) {
@@ -169,10 +174,8 @@ public final class Overlay {
     Legend legend = new Legend(pen);
     double y = legend.margins(top);
     legend.forces(y + 1.6 * em, scene.arrows(), arrows);
-    for (PathRuns.Link link : scene.links()) {
-      View.Spot s = view.project(link.from());
-      placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
-    }
+    path();
+    arrows.forEach(this::hidden);
     if (show.labels()) {
       worst();
     }
@@ -185,8 +188,27 @@ public final class Overlay {
     scene.marks().forEach(this::floorMark);
   }
 
-  /** Tells where it ends, pixels from the upper edge. */
+  /** Takes the path's places, one for each half letter: every label is compared with them. */
+  private void path() {
+    double lastX = Double.NEGATIVE_INFINITY;
+    double lastY = Double.NEGATIVE_INFINITY;
+    for (PathRuns.Link link : scene.links()) {
+      View.Spot s = view.project(link.from());
+      if (Math.hypot(s.x() - lastX, s.y() - lastY) >= em / 2) {
+        placer.take(new Rectangle2D.Double(s.x() - em / 2, s.y() - em / 2, em, em));
+        lastX = s.x();
+        lastY = s.y();
+      }
+    }
+  }
+
+  /** Tells where it ends, pixels from the upper edge. Bodies behind it fade out. */
   private double headline() {
+    pen.band(headlineWords());
+    return headlineWords();
+  }
+
+  private double headlineWords() {
     Headline h = scene.headline();
     double y = 2.2 * em;
     String before = name.isEmpty() ? "" : name + ": ";
@@ -226,9 +248,10 @@ public final class Overlay {
 
   /** A paragraph that ends above a place; tells where it begins. */
   private double upwards(String text, double below, int rgb) {
-    List<String> lines = pen.wrap(text, 0.85);
+    List<String> lines = pen.wrap(text, Font.PLAIN, 0.85);
     double first = below - 1.25 * em * 0.9 * (lines.size() - 1) - 0.8 * em;
     placer.take(new Rectangle2D.Double(0, first - em, view.width(), below - first + em));
+    pen.ground(0, first - 1.2 * em, view.width(), below - first + 1.2 * em);
     paragraph(lines, first, rgb);
     return first - em;
   }
@@ -250,6 +273,7 @@ public final class Overlay {
     FontMetrics metrics = pen.font(Font.BOLD, 1.2);
     double width = metrics.stringWidth(text) + 3.2 * em;
     placer.take(new Rectangle2D.Double(0, y - 1.6 * em, width, 2 * em));
+    pen.ground(0, y - 1.4 * em, width, 2 * em);
     pen.colour(
         now.first()
             .map(f -> MarginStep.of(f.factor() / scene.safety()).rgb())
@@ -262,6 +286,8 @@ public final class Overlay {
   private void worst() {
     View.Spot s = view.project(scene.worst().grip().position());
     int rgb = scene.worstStep().rgb();
+    double room = 1.35 * em;
+    placer.take(new Rectangle2D.Double(s.x() - room, s.y() - room, 2 * room, 2 * room));
     ring(s, 1.1 * em, Tones.PAPER, 0.42 * em);
     ring(s, 1.1 * em, rgb, 0.2 * em);
     Optional<String> mark = scene.headline().mark();
@@ -289,6 +315,40 @@ public final class Overlay {
     pen.colour(rgb);
     pen.stroke(thick);
     g.draw(new Ellipse2D.Double(s.x() - radius, s.y() - radius, 2 * radius, 2 * radius));
+  }
+
+  /** Dots where something, as the path, lies before the shaft of an arrow. */
+  private void hidden(ForceArrows.Arrow a) {
+    if (a.kind() == ForceKind.MOMENT) {
+      return;
+    }
+    View.Spot from = view.project(a.from());
+    View.Spot to = view.project(a.to());
+    double way = Math.hypot(to.x() - from.x(), to.y() - from.y());
+    double r = 0.13 * em;
+    for (double at = 0; at < way; at += 5 * r) {
+      double x = from.x() + (to.x() - from.x()) * at / way;
+      double y = from.y() + (to.y() - from.y()) * at / way;
+      if (covered(x, y, a.kind().rgb())) {
+        pen.colour(Tones.PAPER);
+        g.fill(new Ellipse2D.Double(x - 1.5 * r, y - 1.5 * r, 3 * r, 3 * r));
+        pen.colour(a.kind().rgb());
+        g.fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+      }
+    }
+  }
+
+  /** Whether a pixel has the colour of a step of the path, and not that of an arrow. */
+  private boolean covered(double x, double y, int rgb) {
+    int column = (int) Math.floor(x);
+    int row = (int) Math.floor(y);
+    if (column < 0 || row < 0 || column >= image.getWidth() || row >= image.getHeight()) {
+      return false;
+    }
+    int there = image.getRGB(column, row) & 0xFFFFFF;
+    return there != rgb
+        && (there == Tones.NOT_HELD
+            || Arrays.stream(MarginStep.values()).anyMatch(s -> s.rgb() == there));
   }
 
   /** Name and value beside the tip of an arrow. */
@@ -331,7 +391,12 @@ public final class Overlay {
     pen.stroke(0.12 * em);
     pen.colour(Tones.INK);
     g.draw(new Ellipse2D.Double(s.x() - r, s.y() - r, 2 * r, 2 * r));
-    pen.label(s, w.label(), 0.95, 0.7 * em, 6, Tones.INK);
+    pen.label(s, w.label(), 0.95, 0.7 * em, 6, Tones.INK)
+        .ifPresent(
+            box -> {
+              pen.stroke(0.07 * em);
+              pen.lead(s, box, 1.1 * em, Tones.INK);
+            });
   }
 
   private void axes() {

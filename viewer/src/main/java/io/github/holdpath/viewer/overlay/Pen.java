@@ -1,15 +1,19 @@
 package io.github.holdpath.viewer.overlay;
 
+import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.state.View;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.GradientPaint;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes words of one image: sizes in em, each on a place of its own. */
@@ -20,6 +24,7 @@ final class Pen {
   final View view;
   final double em;
   final Placer placer;
+  private final Map<String, Font> fonts = new HashMap<>();
 
   Pen(Graphics2D g, View view, double em) {
     this.g = g;
@@ -29,7 +34,10 @@ final class Pen {
   }
 
   FontMetrics font(int style, double size) {
-    g.setFont(new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (size * em)));
+    float points = (float) (size * em);
+    g.setFont(
+        fonts.computeIfAbsent(
+            style + ":" + points, k -> new Font(Font.SANS_SERIF, style, 1).deriveFont(points)));
     return g.getFontMetrics();
   }
 
@@ -45,14 +53,32 @@ final class Pen {
     g.drawString(text, (float) x, (float) y);
   }
 
+  /** A ground that keeps words readable over bodies, pixels. */
+  void ground(double x, double y, double width, double height) {
+    g.setColor(new Color(GROUND, true));
+    g.fill(new Rectangle2D.Double(x, y, width, height));
+  }
+
+  /** Paper over all the image's width down to a place, and below it less and less. */
+  void band(double below) {
+    Color paper = new Color(Tones.PAPER);
+    float fade = (float) (1.6 * em);
+    g.setPaint(
+        new GradientPaint(
+            0,
+            (float) below,
+            paper,
+            0,
+            (float) below + fade,
+            new Color(Tones.PAPER & 0xFFFFFF, true)));
+    g.fill(new Rectangle2D.Double(0, 0, view.width(), below + fade));
+  }
+
   /** A paragraph; tells where the next one begins, pixels from the upper edge. */
   double line(String text, double x, double y, int style, double size, int rgb) {
     double at = y;
-    for (String part : wrap(text, style == Font.BOLD ? size * 1.1 : size)) {
-      FontMetrics metrics = font(style, size);
-      g.setColor(new Color(GROUND, true));
-      double wide = metrics.stringWidth(part) + 0.6 * em;
-      g.fill(new Rectangle2D.Double(x - 0.3 * em, at - 1.1 * size * em, wide, 1.5 * size * em));
+    for (String part : wrap(text, style, size)) {
+      font(style, size);
       colour(rgb);
       words(part, x, at);
       at += 1.45 * size * em;
@@ -60,8 +86,8 @@ final class Pen {
     return at;
   }
 
-  List<String> wrap(String text, double size) {
-    FontMetrics metrics = font(Font.PLAIN, size);
+  List<String> wrap(String text, int style, double size) {
+    FontMetrics metrics = font(style, size);
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.split(" ", -1)) {
@@ -85,8 +111,7 @@ final class Pen {
     Optional<Rectangle2D> place = placer.beside(s.x(), s.y(), width, 1.35 * em * size, gap, rings);
     place.ifPresent(
         box -> {
-          g.setColor(new Color(GROUND, true));
-          g.fill(box);
+          ground(box.getX(), box.getY(), box.getWidth(), box.getHeight());
           colour(rgb);
           words(text, box.getX() + 0.25 * em, box.getY() + 1.05 * em * size);
         });

@@ -57,9 +57,11 @@ final class InMemory implements Offscreen {
     }
   }
 
+  /** The one that the binding's own setting names, or else any that is installed. */
   private static SharedLibrary library() {
+    String told = Configuration.OPENGL_LIBRARY_NAME.get();
     UnsatisfiedLinkError last = new UnsatisfiedLinkError("no name to look for");
-    for (String name : NAMES) {
+    for (String name : told == null ? NAMES : new String[] {told}) {
       try {
         return Library.loadNative(InMemory.class, "org.lwjgl.opengl", name);
       } catch (UnsatisfiedLinkError e) {

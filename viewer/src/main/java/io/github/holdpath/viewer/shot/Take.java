@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.shot;
 
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.mesh.MeshData;
 import io.github.holdpath.viewer.state.Item;
@@ -36,7 +37,11 @@ public record Take(Stage stage, String name) {
   List<Vec3> fit(Show show, List<Double> times) {
     List<Vec3> points = new ArrayList<>(stage.fit(show));
     for (double t : times) {
-      for (Item item : stage.at(stage.playback().at(t), show)) {
+      Playback.Instant now = stage.playback().at(t);
+      if (show.robot()) {
+        points.addAll(stage.robotReach(now));
+      }
+      for (Item item : stage.at(now, show.withRobot(false))) {
         if (item instanceof Item.Body body
             && (body.layer() == Layer.MACHINE || body.layer() == Layer.PART)) {
           corners(body.mesh()).forEach(p -> points.add(body.pose().apply(p)));

@@ -45,6 +45,7 @@ public final class Actors {
   private final List<MeshData> patches;
   private final List<Vec3> reach;
   private final MeshData tool;
+  private final Optional<RobotShape> robot;
 
   /** Of a scene; all meshes in the grip frame. */
   Actors(Scene scene) {
@@ -68,6 +69,11 @@ public final class Actors {
     this.edges = lines;
     this.patches = all.stream().map(Actors::patch).toList();
     this.tool = ToolShape.of(scene);
+    this.robot =
+        scene
+            .robot()
+            .flatMap(cell -> cell.robot().figure(cell.track().start()))
+            .map(RobotShape::new);
     this.reach = List.copyOf(corners);
   }
 
@@ -95,7 +101,9 @@ public final class Actors {
     Pose grip = now.state().pose();
     List<Item> items = new ArrayList<>();
     if (show.robot()) {
-      now.robot().ifPresent(figure -> items.add(RobotShape.item(figure)));
+      now.robot()
+          .ifPresent(
+              figure -> items.addAll(robot.orElseGet(() -> new RobotShape(figure)).items(figure)));
     }
     if (show.tool()) {
       items.add(new Item.Body(tool, grip, Layer.MACHINE, Item.Body.WHITE, 1, true));

@@ -246,11 +246,8 @@ public record Stage(
       List<Waypoint> waypoints,
       Floor floor) {
     fit.addAll(actors.toolReach(tight.grip()));
-    // Where the robot begins will do: where it is later needs a walk along all of the motion.
-    scene
-        .robot()
-        .flatMap(cell -> cell.robot().figure(cell.track().start()))
-        .ifPresent(f -> fit.addAll(near(f, fit)));
+    // Where the robot begins will do: more postures would make the path smaller still.
+    fit.addAll(near(robot(new Playback(scene, 1).at(0)), fit));
     // Room for the largest force, which mostly points up.
     double longest =
         tight.force()
@@ -284,16 +281,31 @@ public record Stage(
         headline, fit, actors, plays, arrows, flies, floor);
   }
 
-  /** Points of a robot that a view shows too: all of it, unless that makes the path small. */
-  private static List<Vec3> near(RobotFigure robot, List<Vec3> fit) {
+  /** The robot's highest and lowest points: above and below the ends of its bones. */
+  private static List<Vec3> robot(Playback.Instant now) {
     List<Vec3> points = new ArrayList<>();
-    for (RobotFigure.Bone b : robot.bones()) {
-      points.add(b.from());
-      points.add(b.to());
+    for (RobotFigure.Bone b : now.robot().map(RobotFigure::bones).orElse(List.of())) {
+      Vec3 girth = new Vec3(0, 0, b.radius());
+      for (Vec3 end : List.of(b.from(), b.to())) {
+        points.add(end.plus(girth));
+        points.add(end.minus(girth));
+      }
     }
+    return points;
+  }
+
+  /** What a view shows too of a robot's points: all, unless that makes the path small. */
+  private static List<Vec3> near(List<Vec3> robot, List<Vec3> fit) {
     List<Vec3> all = new ArrayList<>(fit);
-    all.addAll(points);
-    return Extent.of(all).size() <= LARGEST * Extent.of(fit).size() ? points : List.of();
+    all.addAll(robot);
+    return Extent.of(all).size() <= LARGEST * Extent.of(fit).size() ? robot : List.of();
+  }
+
+  /**
+   * Points of the robot at an instant that a view shows too: all, unless that makes the path small.
+   */
+  public List<Vec3> robotReach(Playback.Instant now) {
+    return near(robot(now), fit);
   }
 
   /**

@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The whole program where the graphics library is not found. */
+/** The whole program where neither graphics library is found. */
 class NoGraphicsTest {
   /** Far above what a start takes. */
   private static final long PATIENCE_SECONDS = 120;
@@ -28,6 +28,7 @@ class NoGraphicsTest {
                 List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                     "-Dorg.lwjgl.egl.libname=nowhere",
+                    "-Dorg.lwjgl.opengl.libname=nowhere",
                     "-cp",
                     System.getProperty("java.class.path"),
                     Main.class.getName(),

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.state.Stage;
@@ -150,6 +152,9 @@ class GltfSceneTest {
     List<String> paths = new ArrayList<>();
     int checked = 0;
     for (JsonNode channel : animation.path("channels")) {
+      if (!nameOf(file, channel).equals("grip")) {
+        continue;
+      }
       paths.add(channel.path("target").path("path").asString());
       JsonNode sampler = animation.path("samplers").path(channel.path("sampler").asInt());
       assertEquals("LINEAR", sampler.path("interpolation").asString());
@@ -181,6 +186,47 @@ class GltfSceneTest {
     }
     assertEquals(List.of("translation", "rotation"), paths);
     assertTrue(checked > 700);
+  }
+
+  private static String nameOf(File file, JsonNode channel) {
+    int node = channel.path("target").path("node").asInt();
+    return file.json.path("nodes").path(node).path("name").asString("");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cartons", "chocolates", "shaft", "shaft-arm", "circuit-board"})
+  void robotMovesAsThePlaybackTells(String name) {
+    Stage stage = stage(name);
+    File file = File.of(GltfScene.glb(stage, "1"));
+    JsonNode animation = file.json.path("animations").path(0);
+    List<double[]> ways = new ArrayList<>();
+    double[] times = new double[0];
+    for (JsonNode channel : animation.path("channels")) {
+      JsonNode sampler = animation.path("samplers").path(channel.path("sampler").asInt());
+      times = file.values(sampler.path("input").asInt());
+      if (channel.path("target").path("path").asString().equals("translation")) {
+        ways.add(file.values(sampler.path("output").asInt()));
+      }
+    }
+    // Every bone that moves begins, at every time, where one of the moving nodes is.
+    for (int i = 0; i < times.length; i += 5) {
+      Playback.Instant now = stage.playback().at(times[i]);
+      Playback.Instant start = stage.playback().at(0);
+      for (int b = 0; b < now.robot().orElseThrow().bones().size(); b++) {
+        Vec3 from = now.robot().orElseThrow().bones().get(b).from();
+        if (from.minus(start.robot().orElseThrow().bones().get(b).from()).norm() < 1e-3) {
+          continue;
+        }
+        double nearest = Double.MAX_VALUE;
+        for (double[] way : ways) {
+          Vec3 at = new Vec3(way[3 * i], way[3 * i + 1], way[3 * i + 2]);
+          nearest = Math.min(nearest, at.minus(from).norm());
+        }
+        // As of the grip, times the larger speeds that joints may have.
+        assertEquals(0, nearest, 1e-5, name + ", bone " + b + " at " + times[i]);
+      }
+    }
+    assertTrue(ways.size() > 2, "more than the grip moves");
   }
 
   private static double dot(double[] a, double[] b, int from) {

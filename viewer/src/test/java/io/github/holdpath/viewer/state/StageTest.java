@@ -2,6 +2,7 @@ package io.github.holdpath.viewer.state;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.spatial.Vec3;
@@ -11,10 +12,14 @@ import io.github.holdpath.sim.study.Playback;
 import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.colour.MarginStep;
 import io.github.holdpath.viewer.colour.Tones;
+import io.github.holdpath.viewer.mesh.MeshData;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StageTest {
   private final Stage stage = Stage.of(Demo.judged("shaft"));
@@ -27,13 +32,38 @@ class StageTest {
   @Test
   void everySwitchTakesItsOwnAway() {
     long machine = bodies(stage.at(worst), Layer.MACHINE);
+    int bones = worst.robot().orElseThrow().bones().size();
     assertEquals(
-        machine - 1, bodies(stage.at(worst, Show.DEFAULT.withRobot(false)), Layer.MACHINE));
+        machine - bones, bodies(stage.at(worst, Show.DEFAULT.withRobot(false)), Layer.MACHINE));
     assertEquals(machine - 1, bodies(stage.at(worst, Show.DEFAULT.withTool(false)), Layer.MACHINE));
     assertEquals(1, bodies(stage.at(worst), Layer.PART));
     assertEquals(0, bodies(stage.at(worst, Show.DEFAULT.withPart(false)), Layer.PART));
     assertTrue(bodies(stage.at(worst), Layer.FORCE) >= 3);
     assertEquals(0, bodies(stage.at(worst, Show.DEFAULT.withForces(false)), Layer.FORCE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"shaft", "shaft-arm", "chocolates", "circuit-board", "arm-log"})
+  void bodiesOfTheMachineAreOnlyMoved(String name) {
+    Stage one = Stage.of(Demo.judged(name));
+    List<MeshData> first = machine(one, 0);
+    for (double share = 0.1; share < 1; share += 0.2) {
+      List<MeshData> later = machine(one, share);
+      assertEquals(first.size(), later.size());
+      for (int i = 0; i < first.size(); i++) {
+        assertSame(first.get(i), later.get(i), name + " at " + share);
+      }
+    }
+  }
+
+  private static List<MeshData> machine(Stage stage, double share) {
+    List<MeshData> meshes = new ArrayList<>();
+    for (Item item : stage.at(stage.playback().at(share * stage.playback().duration()))) {
+      if (item instanceof Item.Body b && b.layer() == Layer.MACHINE) {
+        meshes.add(b.mesh());
+      }
+    }
+    return meshes;
   }
 
   @Test
