@@ -153,6 +153,7 @@ final class TakeAway {
         !without.contains("forces"),
         !without.contains("labels"),
         false,
+        true,
         drop != null);
   }
 

@@ -45,6 +45,7 @@ final class Acts {
     show(desk, "Forces on the part", "F", Show::forces, Show::withForces);
     show(desk, "Contacts by their own margin", "U", Show::contacts, Show::withContacts);
     show(desk, "Names and mark", "B", Show::labels, Show::withLabels);
+    show(desk, "As it was first, thin beside it", "A", Show::asItWas, Show::withAsItWas);
     show(desk, "Drop: how the part flies on (illustration)", "D", Show::drop, Show::withDrop);
   }
 

@@ -345,6 +345,7 @@ public final class Desk {
     }
     first.show(what);
     second.show(what);
+    timeline.show(overTime());
   }
 
   /**
@@ -398,7 +399,7 @@ public final class Desk {
 
   /** After a change of theme or text size. */
   void redress() {
-    timeline.show(jobs());
+    timeline.show(overTime());
     seen.forEach(StageView::moved);
     frame.revalidate();
   }
@@ -444,6 +445,17 @@ public final class Desk {
     return all;
   }
 
+  /** What the curves show: the job as it was too, where that is seen beside the path. */
+  private List<Shown> overTime() {
+    List<Shown> all = jobs();
+    Shown before = asItWas;
+    boolean changed = job != null && job.stage().twin().isPresent();
+    if (all.size() == 1 && changed && show.asItWas() && before != null) {
+      all.add(before.named(AS_IT_WAS));
+    }
+    return all;
+  }
+
   private void refresh() {
     Shown shown = job;
     if (shown == null) {
@@ -457,7 +469,7 @@ public final class Desk {
     verdicts[0].show(shown, two);
     other.ifPresent(second::show);
     other.ifPresent(s -> verdicts[1].show(s, true));
-    timeline.show(jobs());
+    timeline.show(overTime());
     readout.show(shown);
     caution.setText("Caution: " + shown.stage().headline().caution());
     retitle();

@@ -12,6 +12,7 @@ import io.github.holdpath.viewer.panel.InputsPanel;
 import io.github.holdpath.viewer.panel.Notice;
 import io.github.holdpath.viewer.panel.ThenAndNow;
 import io.github.holdpath.viewer.state.Shown;
+import io.github.holdpath.viewer.state.Stage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -111,7 +112,7 @@ final class Session {
         .ifPresent(
             f -> {
               first = f;
-              desk.first(shown(file, f));
+              desk.first(shown(file, f, Optional.empty()));
             });
     state
         .shown()
@@ -119,14 +120,15 @@ final class Session {
         .ifPresent(
             s -> {
               seen = s;
-              desk.show(shown(file, s));
+              desk.show(shown(file, s, Optional.ofNullable(first)));
             });
     desk.title(file + (state.unsaved() ? " (changed)" : ""));
     desk.refreshActs();
   }
 
-  private static Shown shown(String name, Judged judged) {
-    return Shown.of(name, judged.stage(), judged.result());
+  private static Shown shown(String name, Judged judged, Optional<Judged> before) {
+    Stage stage = judged.stage();
+    return Shown.of(name, before.map(b -> stage.beside(b.stage())).orElse(stage), judged.result());
   }
 
   private static String name(Job of) {

@@ -24,10 +24,10 @@ final class Legend {
   }
 
   /** From the best step down to the worst, as high in the image as in the meaning. */
-  double margins(double start) {
+  double margins(double start, boolean twin) {
     double y = start;
     double top = y - 1.2 * em;
-    int rows = MarginStep.values().length + 1;
+    int rows = MarginStep.values().length + (twin ? 2 : 1);
     pen.ground(0.4 * em, top, (WIDTH - 0.4) * em, (4.1 + 1.4 * rows) * em);
     header("Margin", "factor / required", y);
     y += 2.1 * em;
@@ -42,6 +42,9 @@ final class Legend {
       }
     }
     y = row(y + 0.3 * em, Tones.NOT_HELD, "not held", 0.4);
+    if (twin) {
+      y = row(y, Tones.FAINT_INK, "thin: as it was", 0.2);
+    }
     pen.placer.take(new Rectangle2D.Double(0, top, WIDTH * em, y - top));
     return y;
   }

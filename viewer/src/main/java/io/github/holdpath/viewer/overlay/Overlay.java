@@ -172,7 +172,7 @@ public final class Overlay {
     List<ForceArrows.Arrow> arrows =
         scene.forces(now, show) ? scene.arrows().arrows(now.forces()) : List.of();
     Legend legend = new Legend(pen);
-    double y = legend.margins(top);
+    double y = legend.margins(top, show.asItWas() && scene.twin().isPresent());
     legend.forces(y + 1.6 * em, scene.arrows(), arrows);
     path();
     arrows.forEach(this::hidden);

@@ -42,6 +42,7 @@ import java.util.Optional;
  * @param arrows scale of the forces
  * @param flight of the part where it leaves the grip; empty where it does not
  * @param floor below everything
+ * @param twin path as it was first, thin beside the path; empty where nothing has changed
  */
 public record Stage(
     Scene scene,
@@ -61,9 +62,18 @@ public record Stage(
     Playback playback,
     ForceArrows arrows,
     Optional<Flight> flight,
-    Floor floor) {
+    Floor floor,
+    Optional<MeshData> twin) {
   /** Radius of the path per the extent of what is shown. */
   private static final double RADIUS = 0.0058;
+
+  /** Where the path as it was lies beside the path: a way that few moves take. */
+  private static final Vec3 ASIDE = new Vec3(1, 1, -1).unit();
+
+  /** How far from it, and how thick, in radii of the path. */
+  private static final double TWIN_AWAY = 3.4;
+
+  private static final double TWIN_RADIUS = 0.42;
 
   /** Factor where no sample is held: no limit is met. */
   private static final double NO_LIMIT = Double.MAX_VALUE;
@@ -234,7 +244,8 @@ public record Stage(
         new Playback(scene, safety),
         arrows,
         Optional.empty(),
-        floor);
+        floor,
+        Optional.empty());
   }
 
   /** Adds what else must be in sight: tool, robot, the longest arrow, the places on the floor. */
@@ -275,10 +286,33 @@ public record Stage(
     return drop.map(d -> Flight.of(d, RADIUS * Extent.of(fit).size()));
   }
 
+  /**
+   * The same with the path of another stage thin beside its own, in that one's colours.
+   *
+   * @param first as it was
+   */
+  public Stage beside(Stage first) {
+    if (links.equals(first.links)) {
+      return this;
+    }
+    double radius = RADIUS * Extent.of(fit).size();
+    Vec3 aside = ASIDE.times(TWIN_AWAY * radius);
+    List<PathRuns.Link> moved =
+        first.links.stream()
+            .map(l -> new PathRuns.Link(l.from().plus(aside), l.to().plus(aside), l.margin()))
+            .toList();
+    return with(
+        playback, flight, Optional.of(TubeMesh.of(PathRuns.runs(moved, TWIN_RADIUS * radius))));
+  }
+
   private Stage with(Playback plays, Optional<Flight> flies) {
+    return with(plays, flies, twin);
+  }
+
+  private Stage with(Playback plays, Optional<Flight> flies, Optional<MeshData> thin) {
     return new Stage(
         scene, safety, trace, ground, links, path, waypoints, marks, axes, worst, worstStep,
-        headline, fit, actors, plays, arrows, flies, floor);
+        headline, fit, actors, plays, arrows, flies, floor, thin);
   }
 
   /** The robot's highest and lowest points: above and below the ends of its bones. */
@@ -338,6 +372,11 @@ public record Stage(
     items.addAll(actors.at(now, show, flight));
     if (forces(now, show)) {
       items.addAll(arrows.items(now.forces()));
+    }
+    if (show.asItWas()) {
+      twin.ifPresent(
+          mesh ->
+              items.add(new Item.Body(mesh, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false)));
     }
     items.add(new Item.Body(path, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false));
     return items;

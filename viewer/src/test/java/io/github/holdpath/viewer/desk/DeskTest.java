@@ -275,7 +275,7 @@ class DeskTest {
             .map(Job::state)
             .filter(s -> s.phase() == JobState.Phase.JUDGED)
             .flatMap(JobState::shown)
-            .filter(j -> j.stage() == seen.stage())
+            .filter(j -> j.stage().playback() == seen.stage().playback())
             .isPresent();
   }
 
@@ -349,6 +349,7 @@ class DeskTest {
     Stage after = java.util.Objects.requireNonNull(onEvents(desk.stageView()::shown)).stage();
     assertTrue(after.worst().factor() > 1.02 * before.worst().factor(), "slower holds better");
     assertFalse(after.links().equals(before.links()));
+    assertTrue(after.twin().isPresent(), "the path as it was");
     assertTrue(desk.frame().getTitle().contains("(changed)"), desk.frame().getTitle());
     click(desk.stageView(), new Point(4, 4), InputEvent.BUTTON1_DOWN_MASK);
     robot().keyPress(KeyEvent.VK_CONTROL);

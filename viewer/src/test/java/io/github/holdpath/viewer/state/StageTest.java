@@ -155,4 +155,12 @@ class StageTest {
             .orElseThrow();
     assertEquals(drop.pose(after.time()), part.pose());
   }
+
+  @Test
+  void pathAsItWasLiesThinBesideThePathOnlyWhereItDiffers() {
+    Stage first = Stage.of(Demo.judged("cartons"));
+    assertTrue(first.beside(Stage.of(Demo.judged("cartons"))).twin().isEmpty());
+    MeshData twin = first.beside(Stage.of(Demo.judged("shaft"))).twin().orElseThrow();
+    assertTrue(twin.size() > 0);
+  }
 }
