@@ -1,5 +1,6 @@
 package io.github.holdpath.viewer.panel;
 
+import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.viewer.edit.Input;
 import io.github.holdpath.viewer.edit.Inputs;
 import io.github.holdpath.viewer.edit.Job;
@@ -43,6 +44,8 @@ public final class InputsPanel extends JPanel {
   private final transient List<InputLine> lines = new ArrayList<>();
   private final Set<Input.Group> open = EnumSet.complementOf(EnumSet.of(Input.Group.MOVES));
   private transient List<String> keys = List.of();
+  private transient List<Input> shown = List.of();
+  private transient List<Fault> faults = List.of();
   private final Action undo;
   private final Action redo;
 
@@ -125,15 +128,26 @@ public final class InputsPanel extends JPanel {
     List<String> now = inputs.stream().map(i -> i.key() + i.choices()).toList();
     if (!now.equals(keys)) {
       keys = now;
+      shown = List.of();
       lines.clear();
       inputs.forEach(i -> lines.add(new InputLine(job, i)));
       lay(inputs);
     }
+    boolean sameFaults = state.faults().equals(faults) && faults.isEmpty();
+    boolean changed = false;
     for (int i = 0; i < lines.size(); i++) {
-      lines.get(i).show(inputs.get(i), state);
+      // Most of them stay as they are while one is dragged.
+      if (!sameFaults || i >= shown.size() || !inputs.get(i).equals(shown.get(i))) {
+        lines.get(i).show(inputs.get(i), state);
+        changed = true;
+      }
     }
-    revalidate();
-    repaint();
+    shown = List.copyOf(inputs);
+    faults = state.faults();
+    if (changed) {
+      revalidate();
+      repaint();
+    }
   }
 
   private void lay(List<Input> inputs) {

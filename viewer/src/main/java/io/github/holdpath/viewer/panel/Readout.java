@@ -92,8 +92,10 @@ public final class Readout extends JPanel {
   /** Shows a job. */
   public void show(Shown job) {
     shown = job;
-    help.setText(helpOf(job));
-    help.setCaretPosition(0);
+    if (job.result().isPresent() || help.getText().isEmpty()) {
+      help.setText(helpOf(job));
+      help.setCaretPosition(0);
+    }
     restart();
   }
 

@@ -99,10 +99,15 @@ public final class StageView extends JPanel {
 
   /** Shows a job, from where the camera stands. */
   public void show(Shown job) {
+    boolean sameView = shown != null && orbit != null && fit(shown).equals(fit(job));
     shown = job;
     getAccessibleContext().setAccessibleName("The job in space: " + job.name());
     getAccessibleContext().setAccessibleDescription(job.stage().headline().verdict());
-    reframe();
+    if (sameView) {
+      moved();
+    } else {
+      reframe();
+    }
   }
 
   /** Switches what is shown besides the path. */

@@ -19,6 +19,7 @@ import java.util.StringJoiner;
 import java.util.function.DoubleConsumer;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import javax.swing.event.MouseInputAdapter;
 import org.jspecify.annotations.Nullable;
 
@@ -29,9 +30,13 @@ import org.jspecify.annotations.Nullable;
 public final class Timeline extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  /** How long no other draft must come before its curves are drawn, ms. */
+  private static final int REST = 60;
+
   private transient List<Shown> jobs = List.of();
   private transient @Nullable BufferedImage drawn;
   private transient TimeAxis axis = new TimeAxis(0, 0, 0);
+  private final transient Timer rest = new Timer(REST, e -> redraw());
   private double time;
   private double hover = Double.NaN;
 
@@ -41,6 +46,7 @@ public final class Timeline extends JPanel {
    * @param picked takes a time that was clicked on, s
    */
   public Timeline(DoubleConsumer picked) {
+    rest.setRepeats(false);
     setOpaque(true);
     setFocusable(true);
     setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
@@ -77,9 +83,22 @@ public final class Timeline extends JPanel {
     addMouseMotionListener(hand);
   }
 
-  /** Shows one job, or two over each other. */
+  /**
+   * Shows one job, or two over each other. The curves of a job that is still being judged wait for
+   * a rest, so that the colours of its path need not wait for them.
+   */
   public void show(List<Shown> all) {
+    boolean waits = !jobs.isEmpty() && all.stream().anyMatch(j -> j.result().isEmpty());
     jobs = List.copyOf(all);
+    if (waits) {
+      rest.restart();
+    } else {
+      redraw();
+    }
+  }
+
+  private void redraw() {
+    rest.stop();
     drawn = null;
     revalidate();
     repaint();

@@ -32,6 +32,14 @@ public final class WrappedText extends JTextArea {
         });
   }
 
+  /** Sets what is not there yet: the same words are not laid out again. */
+  @Override
+  public void setText(String text) {
+    if (!text.equals(getText())) {
+      super.setText(text);
+    }
+  }
+
   @Override
   public void updateUI() {
     super.updateUI();

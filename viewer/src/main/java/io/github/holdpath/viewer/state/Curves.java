@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  */
 public final class Curves {
   /** Samples of a curve at most: more cannot be told apart on a screen. */
-  private static final int MOST = 6000;
+  private static final int MOST = 2400;
 
   private static final double SHORTEST = 1e-9;
 
