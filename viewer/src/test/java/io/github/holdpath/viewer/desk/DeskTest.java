@@ -143,7 +143,6 @@ class DeskTest {
     Shown job = cartons();
     Desk desk = open(job, Optional.empty());
     assertEquals(job.result().orElseThrow().worst().time(), onEvents(desk::time), 1e-9);
-    picture(desk);
 
     key(KeyEvent.VK_HOME);
     until("the start", () -> desk.time() == 0);
@@ -350,6 +349,7 @@ class DeskTest {
     assertTrue(after.worst().factor() > 1.02 * before.worst().factor(), "slower holds better");
     assertFalse(after.links().equals(before.links()));
     assertTrue(after.twin().isPresent(), "the path as it was");
+    picture(desk);
     assertTrue(desk.frame().getTitle().contains("(changed)"), desk.frame().getTitle());
     click(desk.stageView(), new Point(4, 4), InputEvent.BUTTON1_DOWN_MASK);
     robot().keyPress(KeyEvent.VK_CONTROL);
