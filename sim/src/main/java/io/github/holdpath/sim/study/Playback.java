@@ -6,6 +6,7 @@ import io.github.holdpath.dynamics.margin.FirstSlip;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.LimitUse;
 import io.github.holdpath.dynamics.spatial.MotionState;
+import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.robot.RobotFigure;
@@ -24,6 +25,8 @@ public final class Playback {
   private final Held held;
   private final HoldModel hold;
   private final LoadModel loads;
+  private final Pose taken;
+  private final Pose left;
   private final double[] state = new double[MotionState.SIZE];
   private final Scene scene;
 
@@ -40,6 +43,8 @@ public final class Playback {
     this.held = new Held(motion);
     this.hold = HoldModel.of(scene.grip());
     this.loads = new LoadModel(scene.part().body(), scene.site().gravity(), scene.part().air());
+    this.taken = gripAt(motion.heldFrom());
+    this.left = gripAt(motion.heldTo());
   }
 
   /**
@@ -54,6 +59,8 @@ public final class Playback {
    * @param margins of each patch: its least factor per required safety; empty while not held
    * @param forces on the part, as far as it is held
    * @param robot figure of the robot; empty where there is none
+   * @param part where the grip frame is that the part was or will be held in, {@code X_WT}: while
+   *     it is not held it lies where it is taken or was left
    */
   public record Instant(
       double time,
@@ -64,7 +71,8 @@ public final class Playback {
       Optional<FirstSlip> first,
       List<Double> margins,
       PartForces forces,
-      Optional<RobotFigure> robot) {
+      Optional<RobotFigure> robot,
+      Pose part) {
     /** Copies the list. */
     public Instant {
       margins = List.copyOf(margins);
@@ -117,7 +125,15 @@ public final class Playback {
         isHeld ? Optional.of(hold.firstSlip(load.total())) : Optional.empty(),
         isHeld ? hold.limits(load.total()).stream().map(this::margin).toList() : List.of(),
         PartForces.of(scene.part().body(), there, load),
-        robot(index, t));
+        robot(index, t),
+        isHeld ? there.pose() : t < motion.heldTo() ? taken : left);
+  }
+
+  /** Pose of the grip frame at a time; of a part that is never held, at the start. */
+  private Pose gripAt(double time) {
+    double t = motion.heldFrom() < motion.heldTo() ? time : 0;
+    motion.pieces().get(pieceAt(t)).state(t, state);
+    return MotionState.of(state).pose();
   }
 
   private Optional<RobotFigure> robot(int index, double t) {

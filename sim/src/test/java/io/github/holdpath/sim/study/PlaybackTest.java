@@ -71,4 +71,26 @@ class PlaybackTest {
       }
     }
   }
+
+  @Test
+  void thePartLiesWhereItIsTakenAndWhereItIsLeft() {
+    Scene scene = scene("cartons");
+    Playback playback = new Playback(scene, 1);
+    double from = scene.moved().heldFrom();
+    double to = scene.moved().heldTo();
+    assertTrue(from > 0 && to < playback.duration(), "not held at either end");
+    Pose taken = playback.at(from).state().pose();
+    Pose left = playback.at(to).state().pose();
+    same(taken, playback.at(0).part());
+    same(left, playback.at(playback.duration()).part());
+    same(left, playback.at((to + playback.duration()) / 2).part());
+    Playback.Instant between = playback.at((from + to) / 2);
+    assertEquals(between.state().pose(), between.part());
+  }
+
+  /** But for rounding: where two pieces meet each computes the place in its own way. */
+  private static void same(Pose expected, Pose found) {
+    assertEquals(0, found.position().minus(expected.position()).norm(), 1e-12);
+    assertEquals(0, found.rotation().angleTo(expected.rotation()), 1e-7);
+  }
 }

@@ -116,7 +116,7 @@ public final class Actors {
       items.add(new Item.Body(patches.get(i), grip, Layer.MACHINE, rgb, 1, true));
     }
     if (show.part()) {
-      Pose at = flies ? shown.orElseThrow().drop().pose(now.time()) : grip;
+      Pose at = flies ? shown.orElseThrow().drop().pose(now.time()) : now.part();
       items.addAll(part(at, PART_OPACITY));
       shown.ifPresent(f -> items.addAll(part(f.drop().pose(f.drop().lands()), GHOST_OPACITY)));
     }
