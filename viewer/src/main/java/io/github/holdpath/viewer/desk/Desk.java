@@ -29,13 +29,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.DoubleConsumer;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
-import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 
@@ -47,9 +44,6 @@ import org.jspecify.annotations.Nullable;
 public final class Desk {
   private static final String AS_IT_WAS = "as it was";
 
-  /** Width of the inputs, letters. */
-  private static final double LEFT = 36;
-
   private final RenderThread render;
   private final Looks looks;
   private final JFrame frame = new JFrame("Holdpath");
@@ -60,14 +54,12 @@ public final class Desk {
   private final StageView second;
   private final VerdictStrip[] verdicts = {new VerdictStrip(), new VerdictStrip()};
   private final JPanel stages = new JPanel(new GridLayout(1, 0, 3, 0));
-  private final JPanel left = new JPanel(new BorderLayout());
   private final Timeline timeline;
   private final Readout readout = new Readout();
   private final WrappedText caution = new WrappedText("Caution");
   private final Acts acts;
   private final Transport transport;
-  private final JSplitPane middle;
-  private final JSplitPane outer;
+  private final Columns columns;
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Session session = new Session(this);
   private final Exports exports = new Exports(session.notice());
@@ -89,15 +81,13 @@ public final class Desk {
     this.first = new StageView(render, cameras::turned, seek);
     this.second = new StageView(render, cameras::turned, seek);
     this.timeline = new Timeline(seek);
+    this.columns = new Columns(stages, readout);
     this.acts = new Acts(this, player, cameras, looks);
     this.transport = new Transport(player, acts);
-    this.middle = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, stages, readout);
-    this.outer = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, middle);
     frame.setJMenuBar(acts.menuBar());
     acts.bind(frame.getRootPane());
     // It would move its divider by them.
-    acts.free(middle);
-    acts.free(outer);
+    columns.free(acts);
     layOut();
     player.listen(this::time);
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -243,11 +233,11 @@ public final class Desk {
 
   /** Shows or hides the inputs. */
   void changeLeft() {
-    showLeft(!left.isVisible() && left.getComponentCount() > 0);
+    columns.changeLeft();
   }
 
   boolean leftIsShown() {
-    return left.isVisible();
+    return columns.leftIsShown();
   }
 
   /** Shows another job beside the first, or none. */
@@ -258,26 +248,14 @@ public final class Desk {
     refresh();
     if (changes) {
       // Two views need the room; the sum is one key away.
-      showRight(shown.isEmpty());
+      columns.showRight(shown.isEmpty());
       cameras.preset(Orbit.Preset.CORNER);
     }
   }
 
   /** Puts a part, as fields for the inputs, at the left of the window. */
   public void left(JComponent part) {
-    left.removeAll();
-    left.add(part, BorderLayout.CENTER);
-    left.add(session.numbers(), BorderLayout.SOUTH);
-    showLeft(true);
-  }
-
-  private void showLeft(boolean on) {
-    left.setVisible(on);
-    float letter = UIManager.getFont("defaultFont").getSize2D();
-    left.setMinimumSize(new Dimension((int) (16 * letter), 100));
-    outer.setDividerLocation(on ? (int) (LEFT * letter) : 0);
-    outer.setDividerSize(on ? UIManager.getInt("SplitPane.dividerSize") : 0);
-    frame.revalidate();
+    columns.left(part, session.numbers());
   }
 
   /** The window itself. */
@@ -374,20 +352,11 @@ public final class Desk {
 
   /** Shows or hides the sum at the right. */
   void changeRight() {
-    showRight(!readout.isVisible());
+    columns.showRight(!columns.rightIsShown());
   }
 
   boolean rightIsShown() {
-    return readout.isVisible();
-  }
-
-  private void showRight(boolean on) {
-    readout.setVisible(on);
-    middle.setDividerSize(on ? UIManager.getInt("SplitPane.dividerSize") : 0);
-    if (on) {
-      middle.resetToPreferredSizes();
-    }
-    frame.revalidate();
+    return columns.rightIsShown();
   }
 
   void toWorst() {
@@ -407,9 +376,6 @@ public final class Desk {
   private void layOut() {
     stages.setMinimumSize(new Dimension(300, 200));
     stages.setPreferredSize(new Dimension(900, 520));
-    showLeft(false);
-    middle.setResizeWeight(1);
-    middle.setContinuousLayout(true);
     JPanel time = new JPanel(new BorderLayout());
     time.add(transport, BorderLayout.NORTH);
     time.add(timeline, BorderLayout.CENTER);
@@ -419,9 +385,7 @@ public final class Desk {
     top.add(session.notice(), BorderLayout.NORTH);
     top.add(session.faults(), BorderLayout.CENTER);
     all.add(top, BorderLayout.NORTH);
-    outer.setContinuousLayout(true);
-    outer.setBorder(BorderFactory.createEmptyBorder());
-    all.add(outer, BorderLayout.CENTER);
+    all.add(columns.whole(), BorderLayout.CENTER);
     all.add(time, BorderLayout.SOUTH);
     frame.setContentPane(all);
   }
