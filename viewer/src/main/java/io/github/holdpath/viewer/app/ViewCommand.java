@@ -29,9 +29,9 @@ import picocli.CommandLine.Parameters;
       "         holdpath view scenes/cartons.json --picture cartons.png --size 1280x800",
       "         holdpath view slow.json fast.json --animation both.png --slow 0.25",
       "",
-      "Exit status: 0 the window was closed or all files are made, 2 the call or a file is wrong,",
-      "nothing can draw or there is no display. The verdict is in window and picture; to branch",
-      "on it in a script use check."
+      "Exit status: 0 the window was closed or all files are made, 2 the call or a",
+      "file is wrong, nothing can draw or there is no display. The verdict is in",
+      "window and picture; to branch on it in a script use check."
     })
 final class ViewCommand implements Callable<Integer> {
   private final PrintWriter out;
