@@ -30,14 +30,16 @@ final class JointFollower {
   private final Pose grip;
   private final Motion motion;
   private final boolean recorded;
+  private final double spacing;
   private final List<RobotJoint> joints;
   private final double[] state = new double[MotionState.SIZE];
 
-  JointFollower(Robot robot, Pose grip, Motion motion, boolean recorded) {
+  JointFollower(Robot robot, Pose grip, Motion motion, boolean recorded, double spacing) {
     this.robot = robot;
     this.grip = grip;
     this.motion = motion;
     this.recorded = recorded;
+    this.spacing = spacing;
     joints = robot.joints();
   }
 
@@ -84,7 +86,7 @@ final class JointFollower {
     JointWalk beginning = new JointWalk(robot, grip, start);
     beginning.settle(motion.pieces().get(0));
     double[] begun = beginning.standing();
-    JointWalk walk = new JointWalk(robot, grip, begun);
+    JointWalk walk = new JointWalk(robot, grip, begun, spacing);
     JointSamples samples = new JointSamples();
     JointLook look = new JointLook(walk, start.length);
     List<MotionPiece> pieces = motion.pieces();
@@ -129,10 +131,21 @@ final class JointFollower {
       return past(first);
     }
     if (slowings.isEmpty()) {
-      return new JointTrack(robot, grip, motion, begun, slowings, found, samples, walk.straight());
+      return track(motion, begun, slowings, found, samples, walk.straight());
     }
     Motion slowed = new SlowedMotion(motion, factors, JointWords.slowed(slowings, motion));
-    return new JointTrack(robot, grip, slowed, begun, slowings, found, samples, false);
+    return track(slowed, begun, slowings, found, samples, false);
+  }
+
+  private JointTrack track(
+      Motion followed,
+      double[] start,
+      List<JointSlowing> slowings,
+      List<JointPast> past,
+      JointSamples samples,
+      boolean exact) {
+    return new JointTrack(
+        new JointTrack.Way(robot, grip, followed, start, spacing), slowings, past, samples, exact);
   }
 
   private void lookPast(

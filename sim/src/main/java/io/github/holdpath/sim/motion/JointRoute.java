@@ -11,17 +11,19 @@ final class JointRoute {
   private final Robot robot;
   private final Pose grip;
   private final Route route;
+  private final double spacing;
 
-  JointRoute(Robot robot, Pose grip, Route route) {
+  JointRoute(Robot robot, Pose grip, Route route, double spacing) {
     this.robot = robot;
     this.grip = grip;
     this.route = route;
+    this.spacing = spacing;
   }
 
   /** Follows from the first posture to begin with from which the whole route can be followed. */
   JointOutcome follow(JointStart start) {
     Motion standing = new RouteBuilder(route, Optional.empty()).build();
-    JointOutcome answer = new JointFollower(robot, grip, standing, false).follow(start);
+    JointOutcome answer = new JointFollower(robot, grip, standing, false, spacing).follow(start);
     if (answer instanceof JointFault) {
       return answer;
     }
@@ -45,13 +47,13 @@ final class JointRoute {
         return fault.get();
       }
       if (builder.lost()) {
-        JointOutcome why = new JointFollower(robot, grip, builder.build(), false).run(q);
+        JointOutcome why = new JointFollower(robot, grip, builder.build(), false, spacing).run(q);
         if (why instanceof JointTrack) {
           throw new IllegalStateException("the joints follow what they could not follow before");
         }
         return why;
       }
     }
-    return new JointFollower(robot, grip, builder.build(), false).run(q);
+    return new JointFollower(robot, grip, builder.build(), false, spacing).run(q);
   }
 }

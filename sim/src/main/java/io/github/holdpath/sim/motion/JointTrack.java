@@ -14,40 +14,46 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Caution.</b> Nothing here knows of collisions.
  */
 public final class JointTrack implements JointOutcome {
-  private final Robot robot;
-  private final Pose grip;
-  private final Motion motion;
-  private final double[] start;
+  /** Spacing of the samples where nothing else is asked for, s. */
+  public static final double STEP = 1e-3;
+
+  private final Way way;
   private final List<JointSlowing> slowings;
   private final List<JointPast> past;
   private final JointSamples followed;
   private final AtomicReference<@Nullable JointSamples> samples;
 
   /**
-   * Keeps all.
+   * All that a walk needs.
    *
    * @param robot that follows
    * @param grip pose of the grip frame in the flange, {@code X_FT}
    * @param motion as the robot makes it
    * @param start where the joints begin
+   * @param spacing of the samples, s
+   */
+  record Way(Robot robot, Pose grip, Motion motion, double[] start, double spacing) {
+    JointWalk walk() {
+      return new JointWalk(robot, grip, start, spacing);
+    }
+  }
+
+  /**
+   * Keeps all.
+   *
+   * @param way along the motion
    * @param slowings of the motion
    * @param past joints beyond a stop
    * @param followed samples, piece by piece, of the motion or of the same one before it was slowed
    * @param exact whether they are to the last bit those of a walk along the motion
    */
   JointTrack(
-      Robot robot,
-      Pose grip,
-      Motion motion,
-      double[] start,
+      Way way,
       List<JointSlowing> slowings,
       List<JointPast> past,
       JointSamples followed,
       boolean exact) {
-    this.robot = robot;
-    this.grip = grip;
-    this.motion = motion;
-    this.start = start.clone();
+    this.way = way;
     this.slowings = List.copyOf(slowings);
     this.past = List.copyOf(past);
     this.followed = followed;
@@ -67,7 +73,18 @@ public final class JointTrack implements JointOutcome {
    */
   public static JointOutcome follow(
       Robot robot, Pose grip, Motion motion, JointStart start, boolean recorded) {
-    return new JointFollower(robot, grip, motion, recorded).follow(start);
+    return follow(robot, grip, motion, start, recorded, STEP);
+  }
+
+  /**
+   * The same with another spacing of the samples: a coarse one is quick, and its stops, speeds and
+   * slowing are nearly right.
+   *
+   * @param spacing of the samples, s
+   */
+  public static JointOutcome follow(
+      Robot robot, Pose grip, Motion motion, JointStart start, boolean recorded, double spacing) {
+    return new JointFollower(robot, grip, motion, recorded, spacing).follow(start);
   }
 
   /**
@@ -81,9 +98,19 @@ public final class JointTrack implements JointOutcome {
    * @throws IllegalArgumentException as {@link RouteMotion#plan}
    */
   public static JointOutcome follow(Robot robot, Pose grip, Route route, JointStart start) {
+    return follow(robot, grip, route, start, STEP);
+  }
+
+  /**
+   * The same with another spacing of the samples.
+   *
+   * @param spacing of the samples, s
+   */
+  public static JointOutcome follow(
+      Robot robot, Pose grip, Route route, JointStart start, double spacing) {
     return route.firstJointMove().isPresent()
-        ? new JointRoute(robot, grip, route).follow(start)
-        : follow(robot, grip, route.motion(), start, false);
+        ? new JointRoute(robot, grip, route, spacing).follow(start)
+        : follow(robot, grip, route.motion(), start, false, spacing);
   }
 
   /** What is done with a sample; the arrays are only lent, and must not be changed. */
@@ -101,7 +128,7 @@ public final class JointTrack implements JointOutcome {
     void at(MotionPiece piece, double time, double[] q, double[] qd, double[] qdd);
   }
 
-  /** Visits samples 1 ms apart and both ends of every piece, in order of time. */
+  /** Visits samples, 1 ms apart unless asked otherwise, and both ends of every piece, in order. */
   public void visit(Visit visit) {
     JointSamples kept = samples.get();
     if (kept == null) {
@@ -109,7 +136,7 @@ public final class JointTrack implements JointOutcome {
       samples.set(kept);
     }
     if (kept.whole()) {
-      kept.visit(motion, visit);
+      kept.visit(way.motion(), visit);
     } else {
       walk(visit);
     }
@@ -117,8 +144,8 @@ public final class JointTrack implements JointOutcome {
 
   private JointSamples walk() {
     JointSamples all = new JointSamples();
-    JointWalk walk = new JointWalk(robot, grip, start);
-    for (MotionPiece piece : motion.pieces()) {
+    JointWalk walk = way.walk();
+    for (MotionPiece piece : way.motion().pieces()) {
       walk.go(piece);
       all.add(walk.samples());
     }
@@ -126,8 +153,8 @@ public final class JointTrack implements JointOutcome {
   }
 
   private void walk(Visit visit) {
-    JointWalk walk = new JointWalk(robot, grip, start);
-    for (MotionPiece piece : motion.pieces()) {
+    JointWalk walk = way.walk();
+    for (MotionPiece piece : way.motion().pieces()) {
       walk.go(piece);
       for (int i = 0; i < walk.size(); i++) {
         visit.at(piece, walk.time(i), walk.q(i), walk.qd(i), walk.qdd(i));
@@ -144,10 +171,10 @@ public final class JointTrack implements JointOutcome {
    * @return joint values, rad or m; a new array
    */
   public double[] values(int piece, double time) {
-    MotionPiece in = motion.pieces().get(piece);
+    MotionPiece in = way.motion().pieces().get(piece);
     double t = Math.max(in.from(), Math.min(in.to(), time));
     if (in instanceof JointedPiece known) {
-      double[] q = new double[start.length];
+      double[] q = new double[way.start().length];
       known.joints(t, q, new double[q.length], new double[q.length]);
       return q;
     }
@@ -157,22 +184,22 @@ public final class JointTrack implements JointOutcome {
 
   /** The robot. */
   public Robot robot() {
-    return robot;
+    return way.robot();
   }
 
   /** Pose of the grip frame in the flange, {@code X_FT}. */
   public Pose grip() {
-    return grip;
+    return way.grip();
   }
 
   /** The motion as the robot makes it, slowed where its joints ask for that. */
   public Motion motion() {
-    return motion;
+    return way.motion();
   }
 
   /** Joint values at the beginning, rad or m; a copy. */
   public double[] start() {
-    return start.clone();
+    return way.start().clone();
   }
 
   /** Stretches that are played slower than the tool's own limits allow. */

@@ -13,15 +13,13 @@ import java.util.Arrays;
  * no branch is changed unseen. A workspace.
  */
 final class JointWalk {
-  /** Spacing of the samples, s. */
-  static final double STEP = 1e-3;
-
   /** Most by which joint values may differ from what was foretold, rad or of the robot's length. */
   private static final double SURPRISE = 0.02;
 
   private static final int MOST_HALVINGS = 12;
   private static final double SAME_INSTANT = 1e-9;
 
+  private final double spacing;
   private final double[] unit;
   private final JointMotion solver;
   private final double[] state = new double[MotionState.SIZE];
@@ -47,6 +45,16 @@ final class JointWalk {
    * @param start joint values at the motion's beginning, or near them
    */
   JointWalk(Robot robot, Pose grip, double[] start) {
+    this(robot, grip, start, JointTrack.STEP);
+  }
+
+  /**
+   * The same with another spacing.
+   *
+   * @param spacing of the samples, s
+   */
+  JointWalk(Robot robot, Pose grip, double[] start, double spacing) {
+    this.spacing = spacing;
     unit =
         robot.joints().stream().mapToDouble(j -> j.kind().turns() ? 1 : robot.length()).toArray();
     solver = new JointMotion(robot, grip);
@@ -106,18 +114,18 @@ final class JointWalk {
     return true;
   }
 
-  private static double[] times(MotionPiece piece) {
+  private double[] times(MotionPiece piece) {
     double from = piece.from();
     double to = piece.to();
     if (piece.still()) {
       return new double[] {from, to};
     }
-    double[] t = new double[(int) Math.min(1e9, Math.floor((to - from) / STEP)) + 4];
+    double[] t = new double[(int) Math.min(1e9, Math.floor((to - from) / spacing)) + 4];
     int count = 0;
     t[count++] = from;
-    for (long i = (long) Math.floor(from / STEP) + 1; i * STEP < to - SAME_INSTANT; i++) {
-      if (i * STEP > from + SAME_INSTANT) {
-        t[count++] = i * STEP;
+    for (long i = (long) Math.floor(from / spacing) + 1; i * spacing < to - SAME_INSTANT; i++) {
+      if (i * spacing > from + SAME_INSTANT) {
+        t[count++] = i * spacing;
       }
     }
     if (count == 1 && to > from) {

@@ -1,27 +1,23 @@
 package io.github.holdpath.sim.motion;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.path.ChainOutcome;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A planned route: steps from a start pose. It stops at every wait and grip step, at its end, and
- * after each move without a blend. Immutable; what was planned of it once is kept, as rounding
- * corners takes its time. Two routes are equal if start, law, steps and override are.
+ * after each move without a blend. Immutable; what was planned of it once is kept. Two routes are
+ * equal if start, law, steps and override are.
  */
 public final class Route implements MotionSource {
   private final Pose start;
   private final LawKind law;
   private final List<RouteStep> steps;
   private final double override;
-  private final Map<Stretch, ChainOutcome> chains = new ConcurrentHashMap<>();
   private final AtomicReference<@Nullable Motion> planned = new AtomicReference<>();
 
   /**
@@ -92,11 +88,6 @@ public final class Route implements MotionSource {
       planned.set(known);
     }
     return known;
-  }
-
-  /** The path of some of its moves, or the faults of its corners. */
-  ChainOutcome chain(Stretch stretch) {
-    return chains.computeIfAbsent(stretch, Stretch::chain);
   }
 
   @Override

@@ -164,7 +164,7 @@ final class RouteBuilder {
       joints(stretch);
       return;
     }
-    ChainOutcome outcome = route.chain(stretch);
+    ChainOutcome outcome = Chains.of(stretch);
     if (outcome instanceof PathChain chain) {
       chain(stretch, chain, ChainZones.plan(chain, stretch.moves(), law));
     } else if (outcome instanceof ChainFaults faults) {

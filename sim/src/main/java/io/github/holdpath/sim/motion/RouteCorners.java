@@ -67,7 +67,7 @@ public final class RouteCorners {
     // Where a move goes along the joints corners are looked at with the robot.
     if (stretch.moves().size() > 1
         && !stretch.joints()
-        && route.chain(stretch) instanceof ChainFaults chain) {
+        && Chains.of(stretch) instanceof ChainFaults chain) {
       for (ChainFault fault : chain.faults()) {
         faults.add(new Fault(stretch.moves().get(fault.corner()).pointer(), fault));
       }

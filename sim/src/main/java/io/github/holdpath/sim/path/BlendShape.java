@@ -86,7 +86,9 @@ final class BlendShape {
    * @param out flat form of {@link PathPoint}, with u in place of s
    */
   void at(double u, double[] work, double[] out) {
-    Arrays.fill(work, SUM, WEIGHTS, 0);
+    for (int k = SUM; k < WEIGHTS; k++) {
+      work[k] = 0;
+    }
     System.arraycopy(corner, 0, work, SUM, N);
     before.at(before.length() - depthBefore * (1 - u), work);
     derivatives(work, depthBefore, 1);

@@ -9,11 +9,17 @@ import java.util.Arrays;
  * units of the robot's length, so that they weigh against angles (theory, eq. 8.11). A workspace.
  */
 final class FlangeSolver {
+  /** Condition up to which the plain inverse serves; it loses as many digits. */
+  private static final double WELL = 1e4;
+
   private final RobotMotion motion;
   private final double length;
   private final double[] unit;
   private final double[] jacobian;
   private final SingularValues values;
+  private final SquareInverse inverse = new SquareInverse();
+  private boolean plain;
+  private boolean apart;
   private final double[] state = new double[MotionState.SIZE];
   private final double[] gap = new double[6];
   private final double[] wanted = new double[6];
@@ -34,7 +40,7 @@ final class FlangeSolver {
   }
 
   /**
-   * Looks.
+   * Looks where the flange is.
    *
    * @param target flat motion state whose pose the flange should have
    * @return false if the joint values fit no pose
@@ -44,19 +50,36 @@ final class FlangeSolver {
       return false;
     }
     motion.flange(state);
-    takeApart();
     poseGap(target);
     return true;
   }
 
-  private void takeApart() {
+  /** The Jacobian where it was looked last, ready to be solved with. */
+  private void takeJacobian() {
     motion.jacobian(jacobian);
     for (int row = 0; row < 6; row++) {
       for (int k = 0; k < unit.length; k++) {
         jacobian[row * unit.length + k] *= row < 3 ? unit[k] / length : unit[k];
       }
     }
-    values.of(jacobian);
+    plain = unit.length == SquareInverse.N && inverse.of(jacobian) && inverse.bound() < WELL;
+    apart = false;
+  }
+
+  private void takeApart() {
+    if (!apart) {
+      values.of(jacobian);
+      apart = true;
+    }
+  }
+
+  private void solve(double[] y, double damping, double[] x) {
+    if (plain && damping == 0) {
+      inverse.solve(y, x);
+    } else {
+      takeApart();
+      values.solve(y, damping, x);
+    }
   }
 
   private void poseGap(double[] t) {
@@ -90,7 +113,22 @@ final class FlangeSolver {
    * @return its size, lengths in units of the robot's length
    */
   double step(double damping, double[] dq) {
-    values.solve(gap, damping, dq);
+    takeJacobian();
+    return close(damping, dq);
+  }
+
+  /**
+   * The same by the Jacobian of the last {@link #step}, which need not be from here: nearly as good
+   * beside where that was, and cheaper.
+   *
+   * @return its size; not a number before the first step
+   */
+  double stepAsBefore(double[] dq) {
+    return plain ? close(0, dq) : Double.NaN;
+  }
+
+  private double close(double damping, double[] dq) {
+    solve(gap, damping, dq);
     double size = norm(dq);
     for (int k = 0; k < unit.length; k++) {
       dq[k] *= unit[k];
@@ -162,7 +200,7 @@ final class FlangeSolver {
       double missing = target[at + i] - state[at + i];
       wanted[i] = i < 3 ? missing / length : missing;
     }
-    values.solve(wanted, 0, scratch);
+    solve(wanted, 0, scratch);
     for (int k = 0; k < unit.length; k++) {
       rate[k] += unit[k] * scratch[k];
     }
@@ -173,12 +211,18 @@ final class FlangeSolver {
     if (!motion.moveTo(q)) {
       return 0;
     }
-    takeApart();
+    takeJacobian();
     return condition();
+  }
+
+  /** Whether the condition is at most a share, without its value where that is plain to see. */
+  boolean singular(double share) {
+    return !(plain && inverse.bound() * share < 1) && condition() <= share;
   }
 
   /** Least singular value as a share of the greatest. */
   double condition() {
+    takeApart();
     return values.least() / values.greatest();
   }
 

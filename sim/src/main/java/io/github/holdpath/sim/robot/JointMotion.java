@@ -22,6 +22,12 @@ public final class JointMotion {
   /** A Newton step after which the next would be rounding, as steps shrink to their squares. */
   private static final double LAST_STEP = 1e-9;
 
+  /**
+   * A first step so short that the Jacobian of the place before serves for it. Where that one is
+   * not near, the second step, by the Jacobian of its own place, mends it.
+   */
+  private static final double NEAR = 1e-4;
+
   private static final int MOST_STEPS = 25;
 
   /** A step so long that the values given were no neighbours. */
@@ -31,7 +37,6 @@ public final class JointMotion {
   private final FlangeToGrip toFlange;
   private final double[] flange = new double[MotionState.SIZE];
   private final double[] step;
-  private double condition;
 
   /** How a motion was followed. */
   public enum Outcome {
@@ -70,7 +75,8 @@ public final class JointMotion {
       if (!solver.look(q, flange)) {
         return Outcome.LOST;
       }
-      double size = solver.step(0, step);
+      boolean near = i == 0 && solver.stepAsBefore(step) < NEAR;
+      double size = near ? NEAR : solver.step(0, step);
       if (!(size < LEAP)) {
         return Outcome.LOST;
       }
@@ -82,9 +88,8 @@ public final class JointMotion {
         if (open > PoseSearch.REACHED) {
           return Outcome.LOST;
         }
-        condition = solver.condition();
         boolean moves = solver.rates(q, flange, qd, qdd, step);
-        return moves && condition > SINGULAR ? Outcome.FOLLOWED : Outcome.SINGULAR;
+        return moves && !solver.singular(SINGULAR) ? Outcome.FOLLOWED : Outcome.SINGULAR;
       }
     }
     return Outcome.LOST;
@@ -99,7 +104,7 @@ public final class JointMotion {
 
   /** Least by greatest singular value of the Jacobian where it was solved last, 0 to 1. */
   public double condition() {
-    return condition;
+    return solver.condition();
   }
 
   /** Size of a difference of joint values, lengths in units of the robot's length. */

@@ -103,8 +103,6 @@ final class Session {
     if (from != job) {
       return;
     }
-    faults.show(state);
-    numbers.show(state);
     String file = name(from);
     state
         .first()
@@ -122,6 +120,9 @@ final class Session {
               seen = s;
               desk.show(shown(file, s, Optional.ofNullable(first)));
             });
+    // After the image is asked for: it is drawn while these are.
+    faults.show(state);
+    numbers.show(state);
     desk.title(file + (state.unsaved() ? " (changed)" : ""));
     desk.refreshActs();
   }

@@ -142,6 +142,15 @@ public final class Draft {
   }
 
   /**
+   * The scene for a first look.
+   *
+   * @throws SceneException as {@link SceneText#preview}
+   */
+  Scene preview() throws SceneException {
+    return now.preview();
+  }
+
+  /**
    * What the reader says of a value before it is set, as text for its field.
    *
    * @return empty if the field can hold it

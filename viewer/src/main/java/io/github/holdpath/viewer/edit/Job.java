@@ -296,15 +296,18 @@ public final class Job implements AutoCloseable {
     }
 
     private Optional<Judged> full(Judged quick) {
+      List<Fault> faults;
       try {
         return Optional.of(judge.full(quick));
+      } catch (SceneException e) {
+        faults = e.faults();
       } catch (RuntimeException e) {
-        List<Fault> faults = List.of(ours(quick.draft(), e));
-        if (!overtaken(quick.draft())) {
-          found(new Outcome(Optional.of(quick.draft()), Optional.of(quick), faults));
-        }
-        return Optional.empty();
+        faults = List.of(ours(quick.draft(), e));
       }
+      if (!overtaken(quick.draft())) {
+        found(new Outcome(Optional.of(quick.draft()), Optional.of(quick), faults));
+      }
+      return Optional.empty();
     }
 
     /** The draft as it was opened, for comparing; where it has faults there is nothing to show. */

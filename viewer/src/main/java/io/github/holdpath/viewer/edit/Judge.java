@@ -19,15 +19,19 @@ public interface Judge {
    */
   Judged quick(Draft draft, Optional<Judged> before) throws SceneException;
 
-  /** Judges in full what {@link #quick} gave. */
-  Judged full(Judged quick);
+  /**
+   * Judges in full what {@link #quick} gave.
+   *
+   * @throws SceneException with faults that a first look does not find
+   */
+  Judged full(Judged quick) throws SceneException;
 
   /** By the study. */
   static Judge byStudy() {
     return new Judge() {
       @Override
       public Judged quick(Draft draft, Optional<Judged> before) throws SceneException {
-        Scene scene = draft.scene();
+        Scene scene = draft.preview();
         double safety = scene.requiredSafety();
         double step = Stage.step(scene.moved().duration());
         FactorTrace trace = FactorTrace.of(scene, safety, step);
@@ -39,10 +43,11 @@ public interface Judge {
       }
 
       @Override
-      public Judged full(Judged quick) {
-        StudyResult result = HoldStudy.run(quick.scene(), quick.scene().requiredSafety());
+      public Judged full(Judged quick) throws SceneException {
+        Scene scene = quick.draft().scene();
+        StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
         Stage stage = Stage.of(result, Optional.of(quick.stage()));
-        return new Judged(quick.draft(), quick.scene(), stage, Optional.of(result));
+        return new Judged(quick.draft(), scene, stage, Optional.of(result));
       }
     };
   }

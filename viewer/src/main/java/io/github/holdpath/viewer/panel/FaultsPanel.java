@@ -54,6 +54,9 @@ public final class FaultsPanel extends JPanel {
    * @param lastGood whether an older draft without faults is still shown
    */
   public void show(List<Fault> faults, boolean lastGood) {
+    if (faults.isEmpty() && !isVisible()) {
+      return;
+    }
     String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
     head.setText(
         lastGood

@@ -34,6 +34,7 @@ final class InputLine {
   final JTextArea message;
   private final Border usual;
   private Input input;
+  private Optional<Integer> marked = Optional.empty();
   private boolean showing;
   private boolean dragging;
 
@@ -91,7 +92,7 @@ final class InputLine {
     try {
       if (hasField()) {
         place();
-        if (!same || !field.isFocusOwner()) {
+        if ((!same || !field.isFocusOwner()) && !now.shown().equals(field.getText())) {
           field.setText(now.shown());
         }
         field.setForeground(now.inFile() ? Dress.text() : Dress.faint());
@@ -123,12 +124,19 @@ final class InputLine {
     slider.setMinimum(0);
     slider.setMaximum(scale.last());
     slider.setValue(scale.position(input.value().orElse(scale.least())));
-    Optional<Double> opened = input.openedValue();
+    mark(input.openedValue().map(scale::position));
+  }
+
+  /** Marks the position of the value of the file, if it has one. */
+  private void mark(Optional<Integer> opened) {
+    if (opened.equals(marked)) {
+      return;
+    }
+    marked = opened;
     slider.setPaintLabels(opened.isPresent());
     if (opened.isPresent()) {
       Hashtable<Integer, JComponent> marks = new Hashtable<>();
-      JLabel mark = new JLabel(new Marker(MARKER));
-      marks.put(scale.position(opened.get()), mark);
+      marks.put(opened.get(), new JLabel(new Marker(MARKER)));
       slider.setLabelTable(marks);
     }
   }

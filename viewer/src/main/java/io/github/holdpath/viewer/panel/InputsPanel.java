@@ -132,22 +132,18 @@ public final class InputsPanel extends JPanel {
       lines.clear();
       inputs.forEach(i -> lines.add(new InputLine(job, i)));
       lay(inputs);
+      revalidate();
+      repaint();
     }
     boolean sameFaults = state.faults().equals(faults) && faults.isEmpty();
-    boolean changed = false;
     for (int i = 0; i < lines.size(); i++) {
       // Most of them stay as they are while one is dragged.
       if (!sameFaults || i >= shown.size() || !inputs.get(i).equals(shown.get(i))) {
         lines.get(i).show(inputs.get(i), state);
-        changed = true;
       }
     }
     shown = List.copyOf(inputs);
     faults = state.faults();
-    if (changed) {
-      revalidate();
-      repaint();
-    }
   }
 
   private void lay(List<Input> inputs) {

@@ -128,8 +128,10 @@ public final class StageView extends JPanel {
 
   /** Goes to a time, s. */
   public void time(double seconds) {
-    time = seconds;
-    moved();
+    if (seconds != time) {
+      time = seconds;
+      moved();
+    }
   }
 
   /** Dress from a camera that stays as the view changes its size. */

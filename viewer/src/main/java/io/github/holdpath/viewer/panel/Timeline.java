@@ -89,6 +89,9 @@ public final class Timeline extends JPanel {
    */
   public void show(List<Shown> all) {
     boolean waits = !jobs.isEmpty() && all.stream().anyMatch(j -> j.result().isEmpty());
+    if (all.size() != jobs.size()) {
+      revalidate();
+    }
     jobs = List.copyOf(all);
     if (waits) {
       rest.restart();
@@ -100,15 +103,16 @@ public final class Timeline extends JPanel {
   private void redraw() {
     rest.stop();
     drawn = null;
-    revalidate();
     repaint();
   }
 
   /** Moves the cursor, s. */
   public void time(double seconds) {
-    time = seconds;
     getAccessibleContext().setAccessibleDescription(reading(seconds));
-    repaint();
+    if (seconds != time) {
+      time = seconds;
+      repaint();
+    }
   }
 
   /** The place of a time, pixels from the left edge. */

@@ -1,15 +1,19 @@
 package io.github.holdpath.viewer.panel;
 
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import javax.swing.text.View;
 
 /** A sentence that is as high as it needs to be at its width. */
 public final class WrappedText extends JTextArea {
   private static final long serialVersionUID = 1L;
+
+  private int laidOut;
 
   /**
    * With an accessible name.
@@ -27,7 +31,11 @@ public final class WrappedText extends JTextArea {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent e) {
-            revalidate();
+            // Only another width needs another height; else it would be laid out without end.
+            if (getWidth() != laidOut) {
+              laidOut = getWidth();
+              revalidate();
+            }
           }
         });
   }
@@ -48,10 +56,15 @@ public final class WrappedText extends JTextArea {
 
   @Override
   public Dimension getPreferredSize() {
+    Dimension size = super.getPreferredSize();
     if (getParent() != null && getParent().getWidth() > 0) {
-      setSize(getParent().getWidth(), Short.MAX_VALUE);
+      Insets border = getInsets();
+      View words = getUI().getRootView(this);
+      words.setSize(getParent().getWidth() - border.left - border.right, Short.MAX_VALUE);
+      int high = (int) Math.ceil(words.getPreferredSpan(View.Y_AXIS));
+      size.height = high + border.top + border.bottom;
     }
-    return super.getPreferredSize();
+    return size;
   }
 
   @Override

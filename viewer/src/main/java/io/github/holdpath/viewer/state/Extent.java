@@ -10,8 +10,8 @@ import java.util.List;
  * @param hi greatest x, y, z, m
  */
 record Extent(Vec3 lo, Vec3 hi) {
-  /** Boxes that differ by less count as equal, m: far below what can be seen. */
-  private static final double SAME = 1e-6;
+  /** What reaches out by less than this share of the size counts as inside: views have borders. */
+  private static final double OUT = 0.01;
 
   /** About points. */
   static Extent of(List<Vec3> points) {
@@ -32,13 +32,14 @@ record Extent(Vec3 lo, Vec3 hi) {
     return Math.max(1e-3, hi.minus(lo).norm());
   }
 
-  /** Whether the other box lies inside. */
+  /** Whether the other box lies inside, as far as can be seen. */
   boolean contains(Extent other) {
-    return other.lo.x() >= lo.x() - SAME
-        && other.lo.y() >= lo.y() - SAME
-        && other.lo.z() >= lo.z() - SAME
-        && other.hi.x() <= hi.x() + SAME
-        && other.hi.y() <= hi.y() + SAME
-        && other.hi.z() <= hi.z() + SAME;
+    double out = OUT * size();
+    return other.lo.x() >= lo.x() - out
+        && other.lo.y() >= lo.y() - out
+        && other.lo.z() >= lo.z() - out
+        && other.hi.x() <= hi.x() + out
+        && other.hi.y() <= hi.y() + out
+        && other.hi.z() <= hi.z() + out;
   }
 }

@@ -81,6 +81,9 @@ public record Stage(
   /** By how much the robot may make what is shown larger. */
   private static final double LARGEST = 1.9;
 
+  /** Points of the path that the view is fitted to, at most. */
+  private static final int PATH_POINTS = 400;
+
   /** Length of a link in radii of the path. */
   private static final double LINK = 0.5;
 
@@ -198,11 +201,14 @@ public record Stage(
     Actors actors = new Actors(scene);
     List<Waypoint> waypoints = Waypoint.of(scene, scene.moved(), trace);
     List<Vec3> fit = new ArrayList<>(actors.reach(tight.grip()));
-    waypoints.forEach(w -> fit.add(w.place()));
-    for (int i = 0; i < trace.size(); i++) {
-      if (i % 8 == 0) {
-        fit.add(trace.position(i));
-      }
+    for (Waypoint w : waypoints) {
+      // The part at all places, so that the view stays where another one becomes the tightest.
+      fit.addAll(actors.reach(new Pose(w.place(), tight.grip().rotation())));
+      fit.add(w.place());
+    }
+    int stride = 1 + trace.size() / PATH_POINTS;
+    for (int i = 0; i < trace.size(); i += stride) {
+      fit.add(trace.position(i));
     }
     Extent needed = Extent.of(fit);
     Optional<Stage> kept = before.filter(b -> Extent.of(b.fit).contains(needed));

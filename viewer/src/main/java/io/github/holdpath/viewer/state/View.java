@@ -55,11 +55,15 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
 
   /** Where a point of the world is seen; depth is not positive behind the camera. */
   public Spot project(Vec3 point) {
+    return project(point, right(), up());
+  }
+
+  private Spot project(Vec3 point, Vec3 right, Vec3 up) {
     Vec3 from = point.minus(eye);
     double depth = from.dot(forward);
     double scale = height / 2.0 / Math.tan(halfAngle) / depth;
     return new Spot(
-        width / 2.0 + from.dot(right()) * scale, height / 2.0 - from.dot(up()) * scale, depth);
+        width / 2.0 + from.dot(right) * scale, height / 2.0 - from.dot(up) * scale, depth);
   }
 
   /**
@@ -132,8 +136,10 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
     double right = Double.NEGATIVE_INFINITY;
     double top = Double.POSITIVE_INFINITY;
     double bottom = Double.NEGATIVE_INFINITY;
+    Vec3 aside = at.right();
+    Vec3 up = at.up();
     for (Vec3 p : points) {
-      Spot s = at.project(p);
+      Spot s = at.project(p, aside, up);
       left = Math.min(left, s.x());
       right = Math.max(right, s.x());
       top = Math.min(top, s.y());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.SceneException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -83,7 +84,7 @@ class JobTest {
     }
 
     @Override
-    public Judged full(Judged judged) {
+    public Judged full(Judged judged) throws SceneException {
       full.add(judged.draft().value("limits/speed").orElseThrow());
       return real.full(judged);
     }
@@ -222,7 +223,7 @@ class JobTest {
           }
 
           @Override
-          public Judged full(Judged quick) {
+          public Judged full(Judged quick) throws SceneException {
             return real.full(quick);
           }
         };
@@ -230,6 +231,38 @@ class JobTest {
       judged(job);
       assertTrue(job.state().faults().get(0).message().contains("fault of the program"));
       job.set("limits/speed", "1.1 m/s");
+      judged(job);
+      assertEquals(JobState.Phase.JUDGED, job.state().phase());
+    }
+  }
+
+  @Test
+  void aFaultThatOnlyTheCloserLookFindsIsToldAndTheColoursStay() throws Exception {
+    Fault late = new Fault("small.json", 1, 1, "route/1", "joint 3 is past its stop");
+    Judge real = Judge.byStudy();
+    Judge strict =
+        new Judge() {
+          @Override
+          public Judged quick(Draft draft, Optional<Judged> before) throws SceneException {
+            return real.quick(draft, before);
+          }
+
+          @Override
+          public Judged full(Judged quick) throws SceneException {
+            if (quick.draft().isChanged()) {
+              throw new SceneException(List.of(late));
+            }
+            return real.full(quick);
+          }
+        };
+    try (Job job = open(strict)) {
+      judged(job);
+      job.set("limits/speed", "1.1 m/s");
+      judged(job);
+      assertEquals(JobState.Phase.FAULTY, job.state().phase());
+      assertEquals(List.of(late), job.state().faults());
+      assertEquals(1.1, job.state().shown().orElseThrow().scene().limits().speed());
+      job.undo();
       judged(job);
       assertEquals(JobState.Phase.JUDGED, job.state().phase());
     }

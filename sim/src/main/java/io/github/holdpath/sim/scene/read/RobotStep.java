@@ -63,9 +63,10 @@ final class RobotStep {
   /**
    * Lets the robot follow a motion.
    *
+   * @param spacing of its joints' samples, s
    * @return empty if there is no robot, or faults were noted
    */
-  Optional<RobotCell> follow(MotionSource motion) {
+  Optional<RobotCell> follow(MotionSource motion, double spacing) {
     if (built.isEmpty()) {
       requireNoJointMove(motion);
       return Optional.empty();
@@ -74,8 +75,8 @@ final class RobotStep {
     JointStart start = built.get().start();
     JointOutcome outcome =
         motion instanceof Route route
-            ? JointTrack.follow(robot, grip(), route, start)
-            : JointTrack.follow(robot, grip(), motion.motion(), start, true);
+            ? JointTrack.follow(robot, grip(), route, start, spacing)
+            : JointTrack.follow(robot, grip(), motion.motion(), start, true, spacing);
     if (outcome instanceof JointFault fault) {
       for (JointFault each : fault.all()) {
         faults.add(place(each.pointer().isEmpty() ? "route/0" : each.pointer()), each.words());

@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.scene.read;
 
 import io.github.holdpath.dynamics.grip.GripModel;
+import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.scene.Beside;
@@ -36,6 +37,7 @@ final class SceneBuilder {
   private final JsonNode.Obj root;
   private final Beside beside;
   private final Faults faults;
+  private final double spacing;
   private final InputNotes notes = new InputNotes();
 
   /**
@@ -45,12 +47,14 @@ final class SceneBuilder {
    * @param root nodes of the file
    * @param beside where recordings and robots' files stand
    * @param faults those found so far; takes more
+   * @param spacing of the samples of a robot's joints, s
    */
-  SceneBuilder(Values values, JsonNode.Obj root, Beside beside, Faults faults) {
+  SceneBuilder(Values values, JsonNode.Obj root, Beside beside, Faults faults, double spacing) {
     this.values = values;
     this.root = root;
     this.beside = beside;
     this.faults = faults;
+    this.spacing = spacing;
   }
 
   /**
@@ -114,9 +118,9 @@ final class SceneBuilder {
     boolean robotRead = faults.count() == before;
     Optional<? extends MotionSource> motion = motion(tool, robot.robot());
     Optional<RobotCell> cell =
-        robotRead && toolRead ? motion.flatMap(robot::follow) : Optional.empty();
+        robotRead && toolRead ? motion.flatMap(m -> robot.follow(m, spacing)) : Optional.empty();
     Optional<Moved> moved = motion.map(m -> new Moved(m, cell));
-    if (faults.count() == before && toolRead) {
+    if (faults.count() == before && toolRead && spacing <= JointTrack.STEP) {
       moved.ifPresent(m -> beside.keep(Moved.class, key, m));
     }
     return moved;

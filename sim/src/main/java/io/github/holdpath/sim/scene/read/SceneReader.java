@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.scene.read;
 
+import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.Scene;
@@ -33,7 +34,8 @@ public final class SceneReader {
     SceneFile text = SceneFile.read(file);
     Faults faults = new Faults(text.name());
     JsonNode edited = SceneEdits.apply(parse(text), set, faults);
-    Scene scene = scene(text.name(), (JsonNode.Obj) edited, Beside.file(file), faults);
+    Scene scene =
+        scene(text.name(), (JsonNode.Obj) edited, Beside.file(file), faults, JointTrack.STEP);
     Path name = file.getFileName();
     return new LoadedScene(scene, name == null ? text.name() : name.toString(), text.sha256(), set);
   }
@@ -68,12 +70,13 @@ public final class SceneReader {
    * @param root with all values set
    * @param beside files beside it
    * @param faults those of the values that could not be set; takes more
+   * @param spacing of the samples of a robot's joints, s
    */
-  static Scene scene(String name, JsonNode.Obj root, Beside beside, Faults faults)
+  static Scene scene(String name, JsonNode.Obj root, Beside beside, Faults faults, double spacing)
       throws SceneException {
     version(name, root);
     Values values = Values.read(SceneSpec.SCENE, root, faults);
-    return new SceneBuilder(values, root, beside, faults).build();
+    return new SceneBuilder(values, root, beside, faults, spacing).build();
   }
 
   /** An unknown version is the only fault of its file: nothing else can be judged. */

@@ -1,5 +1,6 @@
 package io.github.holdpath.sim.scene.read;
 
+import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
@@ -24,6 +25,9 @@ import java.util.Optional;
  * <p>A value is named by its JSON Pointer without the leading slash, as {@code grip/friction}.
  */
 public final class SceneText {
+  /** Spacing of the samples of a robot's joints for a first look, s. */
+  private static final double PREVIEW = 5 * JointTrack.STEP;
+
   private final Path file;
   private final String text;
   private final JsonNode.Obj root;
@@ -61,7 +65,23 @@ public final class SceneText {
    * @throws SceneException with every fault
    */
   public Scene scene() throws SceneException {
-    return SceneReader.scene(file.toString(), root, beside, new Faults(file.toString()));
+    return scene(JointTrack.STEP);
+  }
+
+  /**
+   * The same, to be shown while a value is still being changed: quicker where a robot follows, as
+   * its joints are looked at less often. A joint that is too fast is slowed nearly as it should be,
+   * and a place that it cannot reach may be missed.
+   *
+   * @throws SceneException with the faults that were found
+   */
+  public Scene preview() throws SceneException {
+    return scene(PREVIEW);
+  }
+
+  private Scene scene(double spacing) throws SceneException {
+    Faults none = new Faults(file.toString());
+    return SceneReader.scene(file.toString(), root, beside, none, spacing);
   }
 
   /**
