@@ -57,7 +57,8 @@ public final class FactorTrace {
    * @param step spacing, s, positive; both sides of every breakpoint come on top
    */
   public static FactorTrace of(Scene scene, double safety, double step) {
-    Motion motion = scene.moved();
+    // Looked at twice: for the samples, and for what lies between them.
+    Motion motion = new RememberedMotion(scene.moved());
     SlipSearch slip = new SlipSearch(scene, motion);
     FactorTrace trace = sampled(slip, motion, safety, step);
     slip.all().stream()

@@ -73,7 +73,7 @@ class FactorTraceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cartons", "paint-tin", "peaches", "glass-sheet", "shaft-arm"})
+  @ValueSource(strings = {"cartons", "paint-tin", "peaches", "glass-sheet", "shaft-arm", "arm-log"})
   void withoutAStudyItIsTheSame(String name) throws Exception {
     Scene scene = SceneReader.read(Path.of("../scenes", name + ".json"), Map.of()).scene();
     FactorTrace judged = FactorTrace.of(HoldStudy.run(scene, 1.5), STEP);

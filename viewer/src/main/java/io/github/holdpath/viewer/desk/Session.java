@@ -11,8 +11,6 @@ import io.github.holdpath.viewer.panel.FaultsPanel;
 import io.github.holdpath.viewer.panel.InputsPanel;
 import io.github.holdpath.viewer.panel.Notice;
 import io.github.holdpath.viewer.panel.ThenAndNow;
-import io.github.holdpath.viewer.state.Shown;
-import io.github.holdpath.viewer.state.Stage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -103,14 +101,13 @@ final class Session {
     if (from != job) {
       return;
     }
-    String file = name(from);
     state
         .first()
         .filter(f -> f != first)
         .ifPresent(
             f -> {
               first = f;
-              desk.first(shown(file, f, Optional.empty()));
+              desk.first(f.shown());
             });
     state
         .shown()
@@ -118,23 +115,13 @@ final class Session {
         .ifPresent(
             s -> {
               seen = s;
-              desk.show(shown(file, s, Optional.ofNullable(first)));
+              desk.show(s.shown());
             });
     // After the image is asked for: it is drawn while these are.
     faults.show(state);
     numbers.show(state);
-    desk.title(file + (state.unsaved() ? " (changed)" : ""));
+    desk.title(state.draft().name() + (state.unsaved() ? " (changed)" : ""));
     desk.refreshActs();
-  }
-
-  private static Shown shown(String name, Judged judged, Optional<Judged> before) {
-    Stage stage = judged.stage();
-    return Shown.of(name, before.map(b -> stage.beside(b.stage())).orElse(stage), judged.result());
-  }
-
-  private static String name(Job of) {
-    String name = String.valueOf(of.state().draft().file().getFileName());
-    return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
   }
 
   private void changedOnDisk() {

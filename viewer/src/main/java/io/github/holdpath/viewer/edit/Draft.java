@@ -182,6 +182,12 @@ public final class Draft {
     return base.file();
   }
 
+  /** What it is called: its file without the ending. */
+  public String name() {
+    String name = String.valueOf(file().getFileName());
+    return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
+  }
+
   /** Pointers of the values that were changed, in the order of the changes. */
   public List<String> changed() {
     return new ArrayList<>(edits.keySet());

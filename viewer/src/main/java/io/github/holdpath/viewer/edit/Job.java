@@ -270,8 +270,17 @@ public final class Job implements AutoCloseable {
       if (full.isEmpty() || overtaken(draft)) {
         return;
       }
-      found(new Outcome(Optional.of(draft), full, List.of()));
+      found(new Outcome(Optional.of(draft), full.map(this::besideFirst), List.of()));
       judgeFirst(draft, full.get());
+    }
+
+    /** With the path as it was first, once that is known. */
+    private Judged besideFirst(Judged judged) {
+      Optional<Judged> known;
+      synchronized (lock) {
+        known = first;
+      }
+      return known.map(judged::beside).orElse(judged);
     }
 
     private Optional<Judged> shown() {
@@ -283,7 +292,7 @@ public final class Job implements AutoCloseable {
     private Optional<Judged> quick(Draft draft, Optional<Judged> shown) {
       List<Fault> faults;
       try {
-        Judged quick = judge.quick(draft, shown);
+        Judged quick = besideFirst(judge.quick(draft, shown));
         found(new Outcome(Optional.of(draft), Optional.of(quick), List.of()));
         return Optional.of(quick);
       } catch (SceneException e) {

@@ -35,11 +35,8 @@ public interface Judge {
         double safety = scene.requiredSafety();
         double step = Stage.step(scene.moved().duration());
         FactorTrace trace = FactorTrace.of(scene, safety, step);
-        return new Judged(
-            draft,
-            scene,
-            Stage.of(scene, safety, trace, before.map(Judged::stage)),
-            Optional.empty());
+        Stage stage = Stage.of(scene, safety, trace, before.map(Judged::stage));
+        return Judged.of(draft, stage, Optional.empty());
       }
 
       @Override
@@ -47,7 +44,7 @@ public interface Judge {
         Scene scene = quick.draft().scene();
         StudyResult result = HoldStudy.run(scene, scene.requiredSafety());
         Stage stage = Stage.of(result, Optional.of(quick.stage()));
-        return new Judged(quick.draft(), scene, stage, Optional.of(result));
+        return Judged.of(quick.draft(), stage, Optional.of(result));
       }
     };
   }
