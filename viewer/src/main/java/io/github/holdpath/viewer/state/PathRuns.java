@@ -30,6 +30,12 @@ public final class PathRuns {
   /** By how much a better step is thinner, so that the worse one of two on one line is seen. */
   private static final double STEP_DOWN = 0.04;
 
+  /** How far a tube may run beside its path, in radii: not to be seen. */
+  private static final double STRAIGHT = 0.02;
+
+  /** Points left out one after the other at most, as each is looked at for all behind it. */
+  private static final int MOST_LEFT_OUT = 24;
+
   private final FactorTrace trace;
   private final double spacing;
   private final List<Link> links = new ArrayList<>();
@@ -168,7 +174,39 @@ public final class PathRuns {
     Link one = links.get(0);
     boolean ribbed = one.step().isPresent() && !one.step().get().passes();
     return new TubeRun(
-        points, one.rgb(), radius * thickness(one.step()), ribbed, roundStart, roundEnd);
+        // Ribs need a ring wherever they swell.
+        ribbed ? points : fewer(points, STRAIGHT * radius),
+        one.rgb(),
+        radius * thickness(one.step()),
+        ribbed,
+        roundStart,
+        roundEnd);
+  }
+
+  /** Leaves points out from which the straight way between their neighbours is not far. */
+  private static List<Vec3> fewer(List<Vec3> points, double near) {
+    List<Vec3> kept = new ArrayList<>();
+    int last = 0;
+    for (int i = 0; i < points.size(); i++) {
+      boolean end = i == 0 || i == points.size() - 1;
+      if (end || i - last > MOST_LEFT_OUT || !straight(points, last, i + 1, near)) {
+        kept.add(points.get(i));
+        last = i;
+      }
+    }
+    return kept;
+  }
+
+  private static boolean straight(List<Vec3> points, int from, int to, double near) {
+    Vec3 start = points.get(from);
+    Vec3 way = points.get(to).minus(start).unit();
+    for (int i = from + 1; i < to; i++) {
+      Vec3 off = points.get(i).minus(start);
+      if (off.minus(way.times(off.dot(way))).norm() > near) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static double thickness(Optional<MarginStep> step) {

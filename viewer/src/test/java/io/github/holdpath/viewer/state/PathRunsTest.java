@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.read.SceneReader;
 import io.github.holdpath.sim.study.FactorTrace;
@@ -78,6 +79,39 @@ class PathRunsTest {
       }
     }
     assertTrue(seen);
+  }
+
+  /** On straight ways few rings do; on none is the tube aside by what could be seen. */
+  @ParameterizedTest
+  @ValueSource(strings = {"cartons", "shaft", "glass-sheet"})
+  void tubesLeaveOutWhatIsStraight(String name) {
+    List<PathRuns.Link> links = links(Demo.judged(name));
+    double radius = 2 * SPACING;
+    int points = 0;
+    for (TubeRun run : PathRuns.runs(links, radius)) {
+      points += run.points().size();
+      for (PathRuns.Link link : links) {
+        if (link.rgb() == run.rgb() && run.points().contains(link.from())) {
+          assertTrue(distance(run.points(), link.to()) < 0.021 * radius || isEnd(run, link));
+        }
+      }
+    }
+    assertTrue(points < 0.7 * links.size(), points + " points of " + links.size());
+  }
+
+  private static boolean isEnd(TubeRun run, PathRuns.Link link) {
+    return run.points().get(run.points().size() - 1).equals(link.from());
+  }
+
+  private static double distance(List<Vec3> line, Vec3 p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < line.size(); i++) {
+      Vec3 way = line.get(i).minus(line.get(i - 1));
+      double share = p.minus(line.get(i - 1)).dot(way) / way.dot(way);
+      Vec3 foot = line.get(i - 1).plus(way.times(Math.max(0, Math.min(1, share))));
+      least = Math.min(least, p.minus(foot).norm());
+    }
+    return least;
   }
 
   @Test
