@@ -66,7 +66,7 @@ public class SliderBenchmark {
     count = (count + 1) % 1000;
     double value = Double.parseDouble(words[2]) * (1 + 1e-5 * count);
     text = text.with(words[1], String.format(Locale.ROOT, "%.6f %s", value, words[3]));
-    Scene scene = text.scene();
+    Scene scene = text.preview();
     return FactorTrace.of(scene, scene.requiredSafety(), HoldStudy.STEP);
   }
 }

@@ -9,8 +9,6 @@ public final class NoGraphicsException extends Exception {
   }
 
   private static String message(String why) {
-    return "no graphics library can draw here ("
-        + why
-        + "); install one, on Debian and Ubuntu: apt-get install libegl1 libgl1-mesa-dri";
+    return "no graphics library can draw here (" + why + "); " + Machine.HERE.advice;
   }
 }

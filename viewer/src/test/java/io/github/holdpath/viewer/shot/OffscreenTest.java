@@ -8,21 +8,33 @@ import io.github.holdpath.viewer.state.Stage;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 
-/** The second way to draw, where EGL is missing. Skipped where OSMesa is, unless demanded. */
-class InMemoryTest {
+/**
+ * The other ways to draw, where EGL is missing. Skipped where OSMesa is, or a display for a window,
+ * unless demanded.
+ */
+class OffscreenTest {
   @Test
-  void drawsTheSamePictureAsEglBeforeAndAfterIt() throws NoGraphicsException, IOException {
+  void inMemoryDrawsTheSamePictureAsEglBeforeAndAfterIt() throws Exception {
+    compare(InMemory::open);
+  }
+
+  @Test
+  void aHiddenWindowDrawsTheSamePictureAsEglBeforeAndAfterIt() throws Exception {
+    compare(HiddenWindow::open);
+  }
+
+  private static void compare(Studio.Opening other) throws NoGraphicsException, IOException {
     Stage stage = Stage.of(Demo.judged("shaft"));
     try {
       byte[] surfaceless = drawn(Surfaceless::open, stage);
-      byte[] inMemory = drawn(InMemory::open, stage);
-      assertArrayEquals(surfaceless, inMemory);
+      byte[] otherwise = drawn(other, stage);
+      assertArrayEquals(surfaceless, otherwise);
       assertArrayEquals(surfaceless, drawn(Surfaceless::open, stage));
     } catch (NoGraphicsException e) {
       if (Boolean.getBoolean("holdpath.demandPictures")) {
         throw e;
       }
-      abort("one of both libraries is missing: " + e.getMessage());
+      abort("one of both ways is missing: " + e.getMessage());
     }
   }
 
