@@ -11,9 +11,9 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
- * A scene that is being changed. Changes return at once; one thread of its own judges the newest
- * draft, first its colours, then the verdict, and leaves out what is overtaken. Listeners hear of
- * every change through the executor that the owner gave. May be used from any thread.
+ * A scene that is being changed. Changes return at once; two threads of its own judge the newest
+ * draft, one its colours, the other then its verdict, and leave out what is overtaken. Listeners
+ * hear of every change through the executor that the owner gave. May be used from any thread.
  */
 public final class Job implements AutoCloseable {
   /** What is done with changes when the file is read again. */
@@ -27,7 +27,7 @@ public final class Job implements AutoCloseable {
   private final Object lock = new Object();
   private final Executor deliver;
   private final List<Consumer<JobState>> listeners = new CopyOnWriteArrayList<>();
-  private final Thread worker;
+  private final List<Thread> threads;
   private History<Draft> history;
   private String dragged = "";
   private String savedText;
@@ -44,15 +44,19 @@ public final class Job implements AutoCloseable {
     this.history = History.of(draft);
     this.savedText = draft.json();
     this.deliver = deliver;
-    this.worker = new Thread(() -> new Worker(judge, calm).run(), "holdpath-judge");
-    worker.setDaemon(true);
+    Worker worker = new Worker(judge, calm);
+    this.threads =
+        List.of(
+            new Thread(worker::colour, "holdpath-judge"),
+            new Thread(worker::decide, "holdpath-verdict"));
+    threads.forEach(t -> t.setDaemon(true));
   }
 
   /**
    * Opens a file and begins to judge it.
    *
    * @param file scene file
-   * @param judge used by one thread alone
+   * @param judge its two stages are used by a thread each
    * @param deliver where listeners are called, as {@code SwingUtilities::invokeLater}
    * @throws SceneException if the file cannot be read or is not JSON; other faults are delivered
    */
@@ -68,7 +72,7 @@ public final class Job implements AutoCloseable {
    */
   static Job open(Path file, Judge judge, Executor deliver, long calm) throws SceneException {
     Job job = new Job(Draft.open(file), judge, deliver, calm);
-    job.worker.start();
+    job.threads.forEach(Thread::start);
     return job;
   }
 
@@ -204,7 +208,7 @@ public final class Job implements AutoCloseable {
     tell();
   }
 
-  /** Ends the thread; nothing is delivered any more. What it computes just now is given up. */
+  /** Ends the threads; nothing is delivered any more. What they compute just now is given up. */
   @Override
   public void close() {
     synchronized (lock) {
@@ -213,9 +217,9 @@ public final class Job implements AutoCloseable {
     }
   }
 
-  /** The thread that judges. */
-  Thread worker() {
-    return worker;
+  /** The threads that judge. */
+  List<Thread> threads() {
+    return threads;
   }
 
   private void tell() {
@@ -231,7 +235,7 @@ public final class Job implements AutoCloseable {
         });
   }
 
-  /** Runs on the job's thread. */
+  /** What the job's two threads do: colours must not wait for a verdict that is overtaken. */
   private final class Worker {
     private final Judge judge;
     private final long calm;
@@ -241,10 +245,22 @@ public final class Job implements AutoCloseable {
       this.calm = calm;
     }
 
-    void run() {
+    void colour() {
       try {
         for (Optional<Draft> next = next(); next.isPresent(); next = next()) {
-          judge(next.get());
+          quick(next.get(), shown());
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+
+    void decide() {
+      try {
+        for (Optional<Judged> next = coloured(); next.isPresent(); next = coloured()) {
+          if (calmFor(next.get().draft())) {
+            full(next.get()).ifPresent(this::decided);
+          }
         }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
@@ -261,26 +277,20 @@ public final class Job implements AutoCloseable {
       }
     }
 
-    private void judge(Draft draft) throws InterruptedException {
-      Optional<Judged> quick = quick(draft, shown());
-      if (quick.isEmpty() || !calmFor(draft)) {
-        return;
+    /** Waits for a draft whose verdict is due; empty when the job is closed. */
+    private Optional<Judged> coloured() throws InterruptedException {
+      synchronized (lock) {
+        while (!closed && due().isEmpty()) {
+          lock.wait();
+        }
+        return closed ? Optional.empty() : due();
       }
-      Optional<Judged> full = full(quick.get());
-      if (full.isEmpty() || overtaken(draft)) {
-        return;
-      }
-      found(new Outcome(Optional.of(draft), full.map(this::besideFirst), List.of()));
-      judgeFirst(draft, full.get());
     }
 
-    /** With the path as it was first, once that is known. */
-    private Judged besideFirst(Judged judged) {
-      Optional<Judged> known;
-      synchronized (lock) {
-        known = first;
-      }
-      return known.map(judged::beside).orElse(judged);
+    private Optional<Judged> due() {
+      return outcome.faults.isEmpty()
+          ? outcome.shown.filter(s -> s.result().isEmpty() && s.draft() == history.now())
+          : Optional.empty();
     }
 
     private Optional<Judged> shown() {
@@ -289,19 +299,18 @@ public final class Job implements AutoCloseable {
       }
     }
 
-    private Optional<Judged> quick(Draft draft, Optional<Judged> shown) {
+    private void quick(Draft draft, Optional<Judged> shown) {
       List<Fault> faults;
       try {
         Judged quick = besideFirst(judge.quick(draft, shown));
         found(new Outcome(Optional.of(draft), Optional.of(quick), List.of()));
-        return Optional.of(quick);
+        return;
       } catch (SceneException e) {
         faults = e.faults();
       } catch (RuntimeException e) {
         faults = List.of(ours(draft, e));
       }
-      found(new Outcome(Optional.of(draft), shown, faults));
-      return Optional.empty();
+      found(new Outcome(Optional.of(draft), shown(), faults));
     }
 
     private Optional<Judged> full(Judged quick) {
@@ -313,10 +322,26 @@ public final class Job implements AutoCloseable {
       } catch (RuntimeException e) {
         faults = List.of(ours(quick.draft(), e));
       }
-      if (!overtaken(quick.draft())) {
-        found(new Outcome(Optional.of(quick.draft()), Optional.of(quick), faults));
-      }
+      verdict(quick.draft(), Optional.of(quick), faults);
       return Optional.empty();
+    }
+
+    private void decided(Judged full) {
+      verdict(full.draft(), Optional.of(besideFirst(full)), List.of());
+      try {
+        judgeFirst(full.draft(), full);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+
+    /** With the path as it was first, once that is known. */
+    private Judged besideFirst(Judged judged) {
+      Optional<Judged> known;
+      synchronized (lock) {
+        known = first;
+      }
+      return known.map(judged::beside).orElse(judged);
     }
 
     /** The draft as it was opened, for comparing; where it has faults there is nothing to show. */
@@ -351,12 +376,26 @@ public final class Job implements AutoCloseable {
 
     /** Whether no other draft came for a while. */
     private boolean calmFor(Draft draft) throws InterruptedException {
+      long until = System.nanoTime() + calm * 1_000_000;
       synchronized (lock) {
-        if (!overtaken(draft) && calm > 0) {
-          lock.wait(calm);
+        for (long left = calm; left > 0 && !overtaken(draft); ) {
+          lock.wait(left);
+          left = (until - System.nanoTime() + 999_999) / 1_000_000;
         }
         return !overtaken(draft);
       }
+    }
+
+    /** A verdict counts only while its draft is the newest; colours always. */
+    private void verdict(Draft draft, Optional<Judged> shown, List<Fault> faults) {
+      synchronized (lock) {
+        if (overtaken(draft)) {
+          return;
+        }
+        outcome = new Outcome(Optional.of(draft), shown, faults);
+        lock.notifyAll();
+      }
+      tell();
     }
 
     private void found(Outcome next) {
@@ -365,6 +404,7 @@ public final class Job implements AutoCloseable {
           return;
         }
         outcome = next;
+        lock.notifyAll();
       }
       tell();
     }

@@ -192,8 +192,10 @@ class JobTest {
     int before = told.size();
     job.close();
     slow.go.release(100);
-    job.worker().join(60_000);
-    assertFalse(job.worker().isAlive());
+    for (Thread thread : job.threads()) {
+      thread.join(60_000);
+      assertFalse(thread.isAlive());
+    }
     assertEquals(before, told.size());
     assertEquals(List.of(), slow.full);
   }
@@ -203,8 +205,10 @@ class JobTest {
     Job job = open(Judge.byStudy());
     judged(job);
     job.close();
-    job.worker().join(60_000);
-    assertFalse(job.worker().isAlive());
+    for (Thread thread : job.threads()) {
+      thread.join(60_000);
+      assertFalse(thread.isAlive());
+    }
   }
 
   @Test
@@ -233,6 +237,45 @@ class JobTest {
       job.set("limits/speed", "1.1 m/s");
       judged(job);
       assertEquals(JobState.Phase.JUDGED, job.state().phase());
+    }
+  }
+
+  @Test
+  void coloursDoNotWaitForAVerdictThatIsOvertaken() throws Exception {
+    CountDownLatch entered = new CountDownLatch(1);
+    CountDownLatch leave = new CountDownLatch(1);
+    Judge real = Judge.byStudy();
+    Judge slow =
+        new Judge() {
+          @Override
+          public Judged quick(Draft draft, Optional<Judged> before) throws SceneException {
+            return real.quick(draft, before);
+          }
+
+          @Override
+          public Judged full(Judged quick) throws SceneException {
+            Judged full = real.full(quick);
+            if (!quick.draft().isChanged()) {
+              entered.countDown();
+              try {
+                leave.await();
+              } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+              }
+            }
+            return full;
+          }
+        };
+    try (Job job = open(slow)) {
+      entered.await();
+      job.set("limits/speed", "1.1 m/s");
+      Scenes.await(
+          () -> job.state().shown().map(s -> s.scene().limits().speed() == 1.1).orElse(false));
+      assertEquals(JobState.Phase.JUDGING, job.state().phase());
+      leave.countDown();
+      judged(job);
+      assertEquals(JobState.Phase.JUDGED, job.state().phase());
+      assertEquals(1.1, job.state().shown().orElseThrow().scene().limits().speed());
     }
   }
 
