@@ -240,32 +240,43 @@ class JobTest {
     }
   }
 
+  /** What happens before a verdict. */
+  private interface Before {
+    void verdict(Judged quick) throws SceneException, InterruptedException;
+  }
+
+  private static Judge deciding(Before before) {
+    Judge real = Judge.byStudy();
+    return new Judge() {
+      @Override
+      public Judged quick(Draft draft, Optional<Judged> shown) throws SceneException {
+        return real.quick(draft, shown);
+      }
+
+      @Override
+      public Judged full(Judged quick) throws SceneException {
+        try {
+          before.verdict(quick);
+        } catch (InterruptedException e) {
+          throw new IllegalStateException(e);
+        }
+        return real.full(quick);
+      }
+    };
+  }
+
   @Test
   void coloursDoNotWaitForAVerdictThatIsOvertaken() throws Exception {
     CountDownLatch entered = new CountDownLatch(1);
     CountDownLatch leave = new CountDownLatch(1);
-    Judge real = Judge.byStudy();
     Judge slow =
-        new Judge() {
-          @Override
-          public Judged quick(Draft draft, Optional<Judged> before) throws SceneException {
-            return real.quick(draft, before);
-          }
-
-          @Override
-          public Judged full(Judged quick) throws SceneException {
-            Judged full = real.full(quick);
-            if (!quick.draft().isChanged()) {
-              entered.countDown();
-              try {
+        deciding(
+            quick -> {
+              if (!quick.draft().isChanged()) {
+                entered.countDown();
                 leave.await();
-              } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
               }
-            }
-            return full;
-          }
-        };
+            });
     try (Job job = open(slow)) {
       entered.await();
       job.set("limits/speed", "1.1 m/s");
@@ -282,22 +293,13 @@ class JobTest {
   @Test
   void aFaultThatOnlyTheCloserLookFindsIsToldAndTheColoursStay() throws Exception {
     Fault late = new Fault("small.json", 1, 1, "route/1", "joint 3 is past its stop");
-    Judge real = Judge.byStudy();
     Judge strict =
-        new Judge() {
-          @Override
-          public Judged quick(Draft draft, Optional<Judged> before) throws SceneException {
-            return real.quick(draft, before);
-          }
-
-          @Override
-          public Judged full(Judged quick) throws SceneException {
-            if (quick.draft().isChanged()) {
-              throw new SceneException(List.of(late));
-            }
-            return real.full(quick);
-          }
-        };
+        deciding(
+            quick -> {
+              if (quick.draft().isChanged()) {
+                throw new SceneException(List.of(late));
+              }
+            });
     try (Job job = open(strict)) {
       judged(job);
       job.set("limits/speed", "1.1 m/s");
