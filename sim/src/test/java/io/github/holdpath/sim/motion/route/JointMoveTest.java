@@ -19,13 +19,7 @@ import io.github.holdpath.sim.motion.joint.JointOutcome;
 import io.github.holdpath.sim.motion.joint.JointStart;
 import io.github.holdpath.sim.motion.joint.JointTrack;
 import io.github.holdpath.sim.path.Flat;
-import io.github.holdpath.sim.robot.Chain;
-import io.github.holdpath.sim.robot.Delta;
-import io.github.holdpath.sim.robot.Gantry;
-import io.github.holdpath.sim.robot.Joint;
-import io.github.holdpath.sim.robot.JointKind;
 import io.github.holdpath.sim.robot.JointLimits;
-import io.github.holdpath.sim.robot.LinkBody;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.robot.RobotJoint;
 import io.github.holdpath.sim.robot.Scara;
@@ -33,7 +27,6 @@ import io.github.holdpath.sim.robot.SerialArm;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -41,7 +34,6 @@ import org.junit.jupiter.api.Test;
 class JointMoveTest {
   private static final double FREE = Double.POSITIVE_INFINITY;
   private static final Quaternion DOWN = Robot.HANGING.rotation();
-  private static final Pose GRIP = Pose.at(0.03, 0.02, 0.15);
   private static final MoveLimits LIMITS = new MoveLimits(2, 10, 200, 6, 40, 900);
   private static final MoveLimits NONE = new MoveLimits(FREE, FREE, FREE, FREE, FREE, FREE);
 
@@ -53,61 +45,6 @@ class JointMoveTest {
 
   /** Poses asked for by the task: a nanometre. */
   private static final double MEETS = 1e-9;
-
-  private static JointLimits range(double range, double speed, double acceleration) {
-    return new JointLimits(-range, range, speed, acceleration, FREE);
-  }
-
-  private static Gantry gantry() {
-    JointLimits l = range(3, FREE, FREE);
-    return new Gantry(
-        Optional.of(l),
-        Optional.of(l),
-        Optional.of(l),
-        Optional.of(l),
-        Robot.HANGING,
-        Pose.IDENTITY,
-        OptionalDouble.empty());
-  }
-
-  private static Scara scara(double speed, double acceleration) {
-    JointLimits l = range(3, speed, acceleration);
-    return new Scara(0.5, 0.4, l, l, l, l, Robot.HANGING, Pose.at(0, 0, 0.2), OptionalDouble.of(5));
-  }
-
-  private static Delta delta() {
-    return new Delta(
-        0.2,
-        0.045,
-        0.35,
-        0.8,
-        range(1.4, 12, 400),
-        Optional.of(range(6, 20, 500)),
-        Robot.HANGING,
-        Pose.IDENTITY,
-        OptionalDouble.empty());
-  }
-
-  private static Joint joint(int i, JointKind kind, Pose origin, Vec3 axis) {
-    JointLimits l = kind == JointKind.CONTINUOUS ? range(FREE, 4, 30) : range(2.9, 3, 25);
-    return Joint.driven("j" + i, kind, origin, axis, l, LinkBody.NONE);
-  }
-
-  /** A bent arm with a wrist whose axes meet; its last joint turns without end. */
-  private static SerialArm arm() {
-    Vec3 z = new Vec3(0, 0, 1);
-    Vec3 y = new Vec3(0, 1, 0);
-    List<Joint> joints =
-        List.of(
-            joint(1, JointKind.REVOLUTE, Pose.at(0, 0, 0.3), z),
-            joint(2, JointKind.REVOLUTE, Pose.at(0.05, 0, 0), y),
-            joint(3, JointKind.REVOLUTE, Pose.at(0, 0, 0.45), y),
-            joint(4, JointKind.REVOLUTE, Pose.at(0.02, 0, 0.1), z),
-            joint(5, JointKind.REVOLUTE, Pose.at(0, 0, 0.35), y),
-            joint(6, JointKind.CONTINUOUS, Pose.IDENTITY, z));
-    return new SerialArm(
-        new Chain(joints, Pose.at(0, 0, 0.08)), Pose.IDENTITY, OptionalDouble.empty());
-  }
 
   private static Pose down(double x, double y, double z, double yaw) {
     return new Pose(new Vec3(x, y, z), Quaternion.ofRpy(0, 0, yaw).times(DOWN));
@@ -124,7 +61,8 @@ class JointMoveTest {
   private static JointOutcome follow(Robot robot, LawKind law, Pose start, RouteStep... steps) {
     List<RouteStep> all = new ArrayList<>(List.of(new RouteStep.Take("route/1", 0.1)));
     all.addAll(List.of(steps));
-    return JointRoute.follow(robot, GRIP, new Route(start, law, all), JointStart.any(robot));
+    return JointRoute.follow(
+        robot, JointRobots.GRIP, new Route(start, law, all), JointStart.any(robot));
   }
 
   private static JointTrack track(Robot robot, LawKind law, Pose start, RouteStep... steps) {
@@ -136,15 +74,15 @@ class JointMoveTest {
   private record Case(Robot robot, Pose from, Pose to) {}
 
   private static List<Case> cases() {
-    Robot arm = arm();
+    Robot arm = JointRobots.endlessArm();
     return List.of(
-        new Case(gantry(), down(0.5, -0.4, 0.3, 0), down(0.7, 0.5, 0.5, 1)),
-        new Case(scara(6, 60), down(0.5, -0.4, 0.05, 0), down(0.45, 0.5, 0.1, 1)),
-        new Case(delta(), down(-0.2, 0.05, -0.95, 0), down(0.2, -0.1, -0.8, 2)),
+        new Case(JointRobots.gantry(FREE, FREE), down(0.5, -0.4, 0.3, 0), down(0.7, 0.5, 0.5, 1)),
+        new Case(JointRobots.scara(6, 60), down(0.5, -0.4, 0.05, 0), down(0.45, 0.5, 0.1, 1)),
+        new Case(JointRobots.delta(), down(-0.2, 0.05, -0.95, 0), down(0.2, -0.1, -0.8, 2)),
         new Case(
             arm,
-            arm.flangeAt(-0.8, 0.4, 1.0, 0.3, 0.9, 2.9).orElseThrow().times(GRIP),
-            arm.flangeAt(1.1, 0.2, 1.3, -0.5, 0.6, -2.9).orElseThrow().times(GRIP)));
+            arm.flangeAt(-0.8, 0.4, 1.0, 0.3, 0.9, 2.9).orElseThrow().times(JointRobots.GRIP),
+            arm.flangeAt(1.1, 0.2, 1.3, -0.5, 0.6, -2.9).orElseThrow().times(JointRobots.GRIP)));
   }
 
   private static double[] norms(double[] s) {
@@ -275,10 +213,11 @@ class JointMoveTest {
     Pose from = down(0.5, -0.4, 0.3, 0.3);
     Pose to = down(0.7, 0.5, 0.5, 0.3);
     for (LawKind law : LawKind.values()) {
-      Motion joint = track(gantry(), law, from, along(2, to, LIMITS, 0.6)).motion();
+      Motion joint =
+          track(JointRobots.gantry(FREE, FREE), law, from, along(2, to, LIMITS, 0.6)).motion();
       Motion straight =
           track(
-                  gantry(),
+                  JointRobots.gantry(FREE, FREE),
                   law,
                   from,
                   new RouteStep.Move("route/2", "", MoveShape.LINE, to, LIMITS, 0, 0.6))
@@ -307,12 +246,12 @@ class JointMoveTest {
   /** A joint that swings alone leads along a circle: by hand. */
   @Test
   void aShoulderAloneSwingsOnACircle() {
-    JointLimits wide = range(3, 2, 10);
+    JointLimits wide = JointRobots.range(3, 2, 10);
     Scara robot =
         new Scara(
             0.5, 0.4, wide, wide, wide, wide, Robot.HANGING, Pose.IDENTITY, OptionalDouble.empty());
-    Pose from = robot.flangeAt(-0.6, 0.9, -0.1, 0.2).orElseThrow().times(GRIP);
-    Pose to = robot.flangeAt(0.9, 0.9, -0.1, 0.2).orElseThrow().times(GRIP);
+    Pose from = robot.flangeAt(-0.6, 0.9, -0.1, 0.2).orElseThrow().times(JointRobots.GRIP);
+    Pose to = robot.flangeAt(0.9, 0.9, -0.1, 0.2).orElseThrow().times(JointRobots.GRIP);
     JointTrack track = track(robot, LawKind.TRAPEZOID, from, along(2, to, NONE, 1));
     MotionSegment m = track.motion().segments().get(0);
     double radius = Math.hypot(from.position().x(), from.position().y());
@@ -332,7 +271,7 @@ class JointMoveTest {
     for (LawKind law : LawKind.values()) {
       JointTrack track =
           track(
-              scara(1.5, 15),
+              JointRobots.scara(1.5, 15),
               law,
               a,
               line(2, down(0.5, -0.3, 0.1, 0.2)),
@@ -364,11 +303,11 @@ class JointMoveTest {
 
   @Test
   void takesTheNearestPostureAndTheShorterWayRound() {
-    SerialArm arm = arm();
+    SerialArm arm = JointRobots.endlessArm();
     double[] from = {-0.8, 0.4, 1.0, 0.3, 0.9, 2.9};
     double[] to = {0.5, 0.6, 1.2, -0.2, 0.7, -2.9};
-    Pose start = arm.flangeAt(from).orElseThrow().times(GRIP);
-    Pose target = arm.flangeAt(to).orElseThrow().times(GRIP);
+    Pose start = arm.flangeAt(from).orElseThrow().times(JointRobots.GRIP);
+    Pose target = arm.flangeAt(to).orElseThrow().times(JointRobots.GRIP);
     List<OptionalDouble> near = new ArrayList<>();
     for (double q : from) {
       near.add(OptionalDouble.of(q));
@@ -376,7 +315,8 @@ class JointMoveTest {
     Route route = new Route(start, LawKind.S_CURVE, List.of(along(1, target, LIMITS, 1)));
     JointTrack track =
         assertInstanceOf(
-            JointTrack.class, JointRoute.follow(arm, GRIP, route, new JointStart(near)));
+            JointTrack.class,
+            JointRoute.follow(arm, JointRobots.GRIP, route, new JointStart(near)));
     double[][] last = {null};
     track.visit((piece, t, q, qd, qdd) -> last[0] = q.clone());
     to[5] += 2 * Math.PI;
@@ -403,7 +343,7 @@ class JointMoveTest {
   @Test
   void keepsLimitsOnDrawnMovesBetweenItsSamples() {
     SplittableRandom random = new SplittableRandom(16);
-    SerialArm arm = arm();
+    SerialArm arm = JointRobots.endlessArm();
     int followed = 0;
     for (int i = 0; i < 40; i++) {
       Pose a = drawn(arm, random);
@@ -430,7 +370,7 @@ class JointMoveTest {
     for (int k = 0; k < 6; k++) {
       q[k] = random.nextDouble(-2.5, 2.5);
     }
-    return arm.flangeAt(q).orElseThrow().times(GRIP);
+    return arm.flangeAt(q).orElseThrow().times(JointRobots.GRIP);
   }
 
   private static JointFault fault(JointOutcome outcome) {
@@ -439,7 +379,7 @@ class JointMoveTest {
 
   @Test
   void saysWhatKeepsItFromTheTarget() {
-    Scara robot = scara(6, 60);
+    Scara robot = JointRobots.scara(6, 60);
     Pose start = down(0.5, -0.4, 0.05, 0);
     JointFault far =
         fault(follow(robot, LawKind.TRAPEZOID, start, along(2, down(1.5, 0, 0, 0), LIMITS, 1)));
@@ -466,13 +406,13 @@ class JointMoveTest {
   void saysWhatBoundsNothing() {
     Pose start = down(0.5, -0.4, 0.05, 0);
     RouteStep move = along(2, down(0.45, 0.5, 0.1, 1), NONE, 1);
-    JointFault speed = fault(follow(scara(FREE, 9), LawKind.S_CURVE, start, move));
+    JointFault speed = fault(follow(JointRobots.scara(FREE, 9), LawKind.S_CURVE, start, move));
     assertTrue(speed.words().contains("nothing bounds the speed"), speed.words());
-    JointFault jump = fault(follow(scara(9, FREE), LawKind.S_CURVE, start, move));
+    JointFault jump = fault(follow(JointRobots.scara(9, FREE), LawKind.S_CURVE, start, move));
     assertTrue(jump.words().contains("nothing bounds the acceleration"), jump.words());
-    JointFault jerk = fault(follow(scara(9, 9), LawKind.S_CURVE, start, move));
+    JointFault jerk = fault(follow(JointRobots.scara(9, 9), LawKind.S_CURVE, start, move));
     assertTrue(jerk.words().contains("nothing bounds the jerk"), jerk.words());
-    track(scara(9, 9), LawKind.TRAPEZOID, start, move);
+    track(JointRobots.scara(9, 9), LawKind.TRAPEZOID, start, move);
   }
 
   @Test
@@ -485,6 +425,6 @@ class JointMoveTest {
     RouteStep blended = new RouteStep.Move("route/2", "", MoveShape.JOINTS, end, LIMITS, 0.05, 1);
     assertThrows(
         IllegalArgumentException.class,
-        () -> follow(scara(6, 60), LawKind.TRAPEZOID, start, blended));
+        () -> follow(JointRobots.scara(6, 60), LawKind.TRAPEZOID, start, blended));
   }
 }

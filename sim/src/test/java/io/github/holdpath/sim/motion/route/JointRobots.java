@@ -33,7 +33,11 @@ final class JointRobots {
   }
 
   static Gantry gantry() {
-    JointLimits l = range(3, 4, 40);
+    return gantry(4, 40);
+  }
+
+  static Gantry gantry(double speed, double acceleration) {
+    JointLimits l = range(3, speed, acceleration);
     return new Gantry(
         Optional.of(l),
         Optional.of(l),
@@ -45,7 +49,11 @@ final class JointRobots {
   }
 
   static Scara scara() {
-    return scara(0.5, 0.4, 4, 40);
+    return scara(4, 40);
+  }
+
+  static Scara scara(double speed, double acceleration) {
+    return scara(0.5, 0.4, speed, acceleration);
   }
 
   /** Arms of equal length: folded, the flange is on the shoulder's axis. */
@@ -72,24 +80,34 @@ final class JointRobots {
         OptionalDouble.empty());
   }
 
-  private static Joint joint(int i, JointKind kind, Pose origin, Vec3 axis) {
-    return Joint.driven("j" + i, kind, origin, axis, range(2.9, 3, 25), LinkBody.NONE);
+  private static Joint joint(int i, Pose origin, Vec3 axis) {
+    JointLimits limits = range(2.9, 3, 25);
+    return Joint.driven("j" + i, JointKind.REVOLUTE, origin, axis, limits, LinkBody.NONE);
   }
 
-  /** A bent arm with a wrist whose axes meet. */
-  static SerialArm arm() {
+  private static SerialArm arm(JointKind last, JointLimits lastLimits) {
     Vec3 z = new Vec3(0, 0, 1);
     Vec3 y = new Vec3(0, 1, 0);
     List<Joint> joints =
         List.of(
-            joint(1, JointKind.REVOLUTE, Pose.at(0, 0, 0.3), z),
-            joint(2, JointKind.REVOLUTE, Pose.at(0.05, 0, 0), y),
-            joint(3, JointKind.REVOLUTE, Pose.at(0, 0, 0.45), y),
-            joint(4, JointKind.REVOLUTE, Pose.at(0.02, 0, 0.1), z),
-            joint(5, JointKind.REVOLUTE, Pose.at(0, 0, 0.35), y),
-            joint(6, JointKind.REVOLUTE, Pose.IDENTITY, z));
+            joint(1, Pose.at(0, 0, 0.3), z),
+            joint(2, Pose.at(0.05, 0, 0), y),
+            joint(3, Pose.at(0, 0, 0.45), y),
+            joint(4, Pose.at(0.02, 0, 0.1), z),
+            joint(5, Pose.at(0, 0, 0.35), y),
+            Joint.driven("j6", last, Pose.IDENTITY, z, lastLimits, LinkBody.NONE));
     return new SerialArm(
         new Chain(joints, Pose.at(0, 0, 0.08)), Pose.IDENTITY, OptionalDouble.empty());
+  }
+
+  /** A bent arm with a wrist whose axes meet. */
+  static SerialArm arm() {
+    return arm(JointKind.REVOLUTE, range(2.9, 3, 25));
+  }
+
+  /** The same, but its last joint turns without end. */
+  static SerialArm endlessArm() {
+    return arm(JointKind.CONTINUOUS, range(FREE, 4, 30));
   }
 
   /** Seven turning joints. */
@@ -97,7 +115,7 @@ final class JointRobots {
     List<Joint> joints = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
       Vec3 axis = i % 2 == 0 ? new Vec3(0, 0, 1) : new Vec3(0, 1, 0);
-      joints.add(joint(i + 1, JointKind.REVOLUTE, Pose.at(0, 0, 0.2), axis));
+      joints.add(joint(i + 1, Pose.at(0, 0, 0.2), axis));
     }
     return new SerialArm(
         new Chain(joints, Pose.at(0.03, 0, 0.1)), Pose.IDENTITY, OptionalDouble.empty());
