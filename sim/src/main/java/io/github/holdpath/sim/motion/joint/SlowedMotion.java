@@ -1,6 +1,7 @@
 package io.github.holdpath.sim.motion.joint;
 
 import io.github.holdpath.sim.motion.JointedPiece;
+import io.github.holdpath.sim.motion.KnownJoints;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.motion.MotionSegment;
@@ -56,7 +57,9 @@ public final class SlowedMotion implements Motion {
 
   private static MotionPiece slower(MotionPiece piece, double k, double from, double to) {
     SlowedPiece slower = new SlowedPiece(piece, k, from, to);
-    return piece instanceof JointedPiece known ? new SlowedJointPiece(known, slower) : slower;
+    return piece instanceof JointedPiece known
+        ? new KnownJoints(slower, known.alongPath(), slower.joints(known))
+        : slower;
   }
 
   private MotionSegment slowed(MotionSegment s) {

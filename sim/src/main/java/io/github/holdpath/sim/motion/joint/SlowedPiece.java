@@ -1,6 +1,8 @@
 package io.github.holdpath.sim.motion.joint;
 
 import io.github.holdpath.dynamics.spatial.MotionState;
+import io.github.holdpath.sim.motion.JointedPiece;
+import io.github.holdpath.sim.motion.KnownJoints;
 import io.github.holdpath.sim.motion.LawStretch;
 import io.github.holdpath.sim.motion.MotionPiece;
 import java.util.Optional;
@@ -23,6 +25,17 @@ record SlowedPiece(MotionPiece inner, double factor, double from, double to)
   /** The time of the piece that is played at a time, s. */
   double innerTime(double time) {
     return time >= to ? inner.to() : Math.min(inner.to(), inner.from() + (time - from) * factor);
+  }
+
+  /** The joints of a piece that knows them, when it is played like this one. */
+  KnownJoints.Joints joints(JointedPiece known) {
+    return (time, q, qd, qdd) -> {
+      known.joints(innerTime(time), q, qd, qdd);
+      for (int i = 0; i < q.length; i++) {
+        qd[i] *= factor;
+        qdd[i] *= factor * factor;
+      }
+    };
   }
 
   @Override

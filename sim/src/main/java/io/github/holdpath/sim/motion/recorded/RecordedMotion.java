@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
+import io.github.holdpath.sim.motion.KnownJoints;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.motion.MotionSegment;
@@ -89,7 +90,8 @@ public final class RecordedMotion implements Motion {
             peaks.turnSpeed,
             peaks.turnAcceleration,
             peaks.turnJerk);
-    MotionPiece whole = joints.isPresent() ? new RecordedJointPiece(piece, joints.get()) : piece;
+    MotionPiece whole =
+        joints.isPresent() ? new KnownJoints(piece, false, joints.get()::joints) : piece;
     return new RecordedMotion(
         whole, segment, figures(recording, times, curve, peaks.acceleration), recording);
   }

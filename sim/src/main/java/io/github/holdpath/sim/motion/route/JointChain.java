@@ -1,6 +1,8 @@
 package io.github.holdpath.sim.motion.route;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.sim.motion.JointedPiece;
+import io.github.holdpath.sim.motion.KnownJoints;
 import io.github.holdpath.sim.motion.MotionPiece;
 import io.github.holdpath.sim.motion.joint.JointFault;
 import io.github.holdpath.sim.motion.joint.JointWalk;
@@ -14,10 +16,10 @@ import io.github.holdpath.sim.path.PathPoint;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.timelaw.ChainLaw;
 import io.github.holdpath.sim.timelaw.LawKind;
+import io.github.holdpath.sim.timelaw.LawPhase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -191,7 +193,13 @@ final class JointChain {
       EvenPiece even = new EvenPiece(states, i, part.start(), part.end());
       MotionPiece piece = even;
       if (part.curve() instanceof JointLine line) {
-        EvenJointPiece known = new EvenJointPiece(even, line, part.from() - part.start());
+        double offset = part.from() - part.start();
+        KnownJoints known =
+            new KnownJoints(
+                even,
+                true,
+                (time, q, qd, qdd) ->
+                    line.joints(offset + even.way(time), even.rate(), 0, q, qd, qdd));
         if (i > 0) {
           requireMet(part.move() - 1, walk.standing(), known);
         }
@@ -213,7 +221,7 @@ final class JointChain {
   /**
    * Refuses a blend that leads the joints past another posture than that in which a line begins.
    */
-  private void requireMet(int corner, double[] at, EvenJointPiece next) throws Stuck {
+  private void requireMet(int corner, double[] at, JointedPiece next) throws Stuck {
     double[] q = at.clone();
     next.joints(next.from(), q, q.clone(), q.clone());
     for (int k = 0; k < q.length; k++) {
@@ -223,12 +231,22 @@ final class JointChain {
     }
   }
 
-  /** The piece of a move in the motion, for a phase of the law. */
+  /**
+   * The piece of a move in the motion, for a phase of the law. On what blends leave of a move along
+   * the joints these go exactly on their straight line.
+   */
   static MotionPiece piece(ChainPiece piece, PathPiece part) {
-    Optional<JointLine> line =
-        Optional.of(part.curve()).filter(JointLine.class::isInstance).map(JointLine.class::cast);
-    return line.isPresent()
-        ? new ChainJointPiece(piece, line.get(), part.from() - part.start())
-        : piece;
+    if (!(part.curve() instanceof JointLine line)) {
+      return piece;
+    }
+    LawPhase phase = piece.phase();
+    double offset = part.from() - part.start();
+    return new KnownJoints(
+        piece,
+        true,
+        (time, q, qd, qdd) -> {
+          double s = offset + piece.way(time);
+          line.joints(s, phase.speedAt(time), phase.accelerationAt(time), q, qd, qdd);
+        });
   }
 }
