@@ -4,6 +4,7 @@ import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -17,6 +18,9 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.github.holdpath.sim.motion.Motion;
+import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.motion.recorded.Recording;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.scene.Scene;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -135,6 +139,39 @@ class ArchitectureTest {
           .whereLayer("read")
           .mayNotBeAccessedByAnyLayer()
           .because("text becomes nodes, nodes fields and fields values; each step is tested alone");
+
+  @ArchTest
+  static final ArchRule motionPackagesPointOneWay =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("motion")
+          .definedBy(BASE + ".motion")
+          .layer("recorded")
+          .definedBy(BASE + ".motion.recorded")
+          .layer("joint")
+          .definedBy(BASE + ".motion.joint")
+          .layer("route")
+          .definedBy(BASE + ".motion.route")
+          .whereLayer("motion")
+          .mayNotAccessAnyLayer()
+          .whereLayer("recorded")
+          .mayOnlyAccessLayers("motion")
+          .whereLayer("joint")
+          .mayOnlyAccessLayers("motion")
+          .whereLayer("route")
+          .mayOnlyAccessLayers("motion", "joint")
+          .because("joints follow any motion; only a route is planned along them");
+
+  @ArchTest
+  static final ArchRule motionsComeFromRoutesAndRecordings =
+      classes()
+          .that()
+          .implement(MotionSource.class)
+          .should()
+          .be(Route.class)
+          .orShould()
+          .be(Recording.class)
+          .because("whoever asks which of the two it is would take a third for a recording");
 
   @ArchTest
   static final ArchRule othersEnterTheSceneByItsDoors =

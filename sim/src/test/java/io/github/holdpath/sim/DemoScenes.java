@@ -1,6 +1,6 @@
 package io.github.holdpath.sim;
 
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.read.SceneReader;

@@ -33,7 +33,7 @@ public record MoveLimits(
    *
    * @param k above 0 up to 1
    */
-  MoveLimits slower(double k) {
+  public MoveLimits slower(double k) {
     return new MoveLimits(
         speed * k,
         acceleration * (k * k),

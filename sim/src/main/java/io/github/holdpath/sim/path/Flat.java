@@ -3,7 +3,7 @@ package io.github.holdpath.sim.path;
 import io.github.holdpath.dynamics.spatial.Vec3;
 
 /** Vector formulas at places of flat arrays, for loops that must not allocate. */
-final class Flat {
+public final class Flat {
   private Flat() {}
 
   static void put(double x, double y, double z, double[] out, int at) {
@@ -17,7 +17,8 @@ final class Flat {
     return a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2];
   }
 
-  static double norm(double[] a, int i) {
+  /** Length of the vector of the three numbers at i. */
+  public static double norm(double[] a, int i) {
     return Math.sqrt(dot(a, i, a, i));
   }
 

@@ -4,7 +4,7 @@ import io.github.holdpath.dynamics.margin.FailureMode;
 import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.margin.SpeedHeadroom;
 import io.github.holdpath.sim.motion.MotionSegment;
-import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.motion.route.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.GiveResult;
 import io.github.holdpath.sim.study.Help;

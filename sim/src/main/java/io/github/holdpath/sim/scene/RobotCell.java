@@ -1,7 +1,7 @@
 package io.github.holdpath.sim.scene;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.JointTrack;
+import io.github.holdpath.sim.motion.joint.JointTrack;
 import io.github.holdpath.sim.robot.Robot;
 import java.util.List;
 

@@ -1,10 +1,10 @@
 package io.github.holdpath.sim.study;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.JointPast;
-import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
+import io.github.holdpath.sim.motion.joint.JointPast;
+import io.github.holdpath.sim.motion.joint.JointTrack;
 import io.github.holdpath.sim.robot.JointLimits;
 import io.github.holdpath.sim.robot.JointTorques;
 import io.github.holdpath.sim.robot.LinkBody;

@@ -9,7 +9,7 @@ import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.DemoScenes;
 import io.github.holdpath.sim.DrawnJobs;
 import io.github.holdpath.sim.Jobs;
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.Explanation;
 import io.github.holdpath.sim.study.HoldStudy;

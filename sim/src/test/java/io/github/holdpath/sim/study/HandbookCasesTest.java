@@ -10,7 +10,7 @@ import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.Jobs;
 import io.github.holdpath.sim.motion.MoveLimits;
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.timelaw.LawKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

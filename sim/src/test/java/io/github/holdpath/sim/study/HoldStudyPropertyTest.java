@@ -11,7 +11,7 @@ import io.github.holdpath.sim.DrawnJobs;
 import io.github.holdpath.sim.Jobs;
 import io.github.holdpath.sim.motion.Motion;
 import io.github.holdpath.sim.motion.MotionPiece;
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.stream.IntStream;

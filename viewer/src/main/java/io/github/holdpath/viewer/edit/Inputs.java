@@ -1,8 +1,8 @@
 package io.github.holdpath.viewer.edit;
 
-import io.github.holdpath.sim.motion.MoveShape;
-import io.github.holdpath.sim.motion.Route;
-import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.motion.route.MoveShape;
+import io.github.holdpath.sim.motion.route.Route;
+import io.github.holdpath.sim.motion.route.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.timelaw.LawKind;
 import java.util.List;

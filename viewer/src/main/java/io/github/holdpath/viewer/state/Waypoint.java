@@ -2,9 +2,9 @@ package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
-import io.github.holdpath.sim.motion.Recording;
-import io.github.holdpath.sim.motion.Route;
-import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.motion.recorded.Recording;
+import io.github.holdpath.sim.motion.route.Route;
+import io.github.holdpath.sim.motion.route.RouteStep;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.study.FactorTrace;
 import java.util.ArrayList;

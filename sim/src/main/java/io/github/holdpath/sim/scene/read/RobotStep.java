@@ -1,12 +1,13 @@
 package io.github.holdpath.sim.scene.read;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.JointFault;
-import io.github.holdpath.sim.motion.JointOutcome;
-import io.github.holdpath.sim.motion.JointStart;
-import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.joint.JointFault;
+import io.github.holdpath.sim.motion.joint.JointOutcome;
+import io.github.holdpath.sim.motion.joint.JointStart;
+import io.github.holdpath.sim.motion.joint.JointTrack;
+import io.github.holdpath.sim.motion.route.JointRoute;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.RobotCell;
@@ -75,7 +76,7 @@ final class RobotStep {
     JointStart start = built.get().start();
     JointOutcome outcome =
         motion instanceof Route route
-            ? JointTrack.follow(robot, grip(), route, start, spacing)
+            ? JointRoute.follow(robot, grip(), route, start, spacing)
             : JointTrack.follow(robot, grip(), motion.motion(), start, true, spacing);
     if (outcome instanceof JointFault fault) {
       for (JointFault each : fault.all()) {

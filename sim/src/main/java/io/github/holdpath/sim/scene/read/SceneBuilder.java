@@ -1,8 +1,8 @@
 package io.github.holdpath.sim.scene.read;
 
 import io.github.holdpath.dynamics.grip.GripModel;
-import io.github.holdpath.sim.motion.JointTrack;
 import io.github.holdpath.sim.motion.MotionSource;
+import io.github.holdpath.sim.motion.joint.JointTrack;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.PartShape;

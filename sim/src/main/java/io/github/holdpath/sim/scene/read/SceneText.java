@@ -1,6 +1,6 @@
 package io.github.holdpath.sim.scene.read;
 
-import io.github.holdpath.sim.motion.JointTrack;
+import io.github.holdpath.sim.motion.joint.JointTrack;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;

@@ -1,7 +1,7 @@
 package io.github.holdpath.sim.scene.recording;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.motion.recorded.Recording;
 import io.github.holdpath.sim.robot.Robot;
 import io.github.holdpath.sim.robot.RobotJoint;
 import io.github.holdpath.sim.scene.Beside;

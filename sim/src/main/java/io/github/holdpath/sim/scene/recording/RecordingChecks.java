@@ -4,7 +4,7 @@ import static io.github.holdpath.sim.scene.recording.RecordingText.exact;
 import static io.github.holdpath.sim.scene.recording.RecordingText.plain;
 import static io.github.holdpath.sim.scene.recording.RecordingText.text;
 
-import io.github.holdpath.sim.motion.RecordedMotion;
+import io.github.holdpath.sim.motion.recorded.RecordedMotion;
 import java.util.Arrays;
 import java.util.List;
 

@@ -4,9 +4,9 @@ import static io.github.holdpath.sim.scene.recording.RecordingText.plain;
 import static io.github.holdpath.sim.scene.recording.RecordingText.text;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.RecordedJoints;
-import io.github.holdpath.sim.motion.RecordedMotion;
-import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.motion.recorded.RecordedJoints;
+import io.github.holdpath.sim.motion.recorded.RecordedMotion;
+import io.github.holdpath.sim.motion.recorded.Recording;
 import io.github.holdpath.sim.scene.Beside;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.SceneException;

@@ -2,7 +2,7 @@ package io.github.holdpath.sim.scene.robot;
 
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
-import io.github.holdpath.sim.motion.JointStart;
+import io.github.holdpath.sim.motion.joint.JointStart;
 import io.github.holdpath.sim.robot.Delta;
 import io.github.holdpath.sim.robot.Gantry;
 import io.github.holdpath.sim.robot.JointLimits;

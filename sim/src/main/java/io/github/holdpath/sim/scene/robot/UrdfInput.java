@@ -1,7 +1,7 @@
 package io.github.holdpath.sim.scene.robot;
 
 import io.github.holdpath.dynamics.spatial.Pose;
-import io.github.holdpath.sim.motion.JointStart;
+import io.github.holdpath.sim.motion.joint.JointStart;
 import io.github.holdpath.sim.robot.Chain;
 import io.github.holdpath.sim.robot.Joint;
 import io.github.holdpath.sim.robot.JointKind;

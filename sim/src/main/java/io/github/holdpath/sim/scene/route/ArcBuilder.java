@@ -3,7 +3,7 @@ package io.github.holdpath.sim.scene.route;
 import io.github.holdpath.dynamics.spatial.Pose;
 import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
-import io.github.holdpath.sim.motion.MoveShape;
+import io.github.holdpath.sim.motion.route.MoveShape;
 import io.github.holdpath.sim.path.ArcPath;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;

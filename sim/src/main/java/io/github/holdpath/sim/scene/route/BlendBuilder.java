@@ -1,7 +1,7 @@
 package io.github.holdpath.sim.scene.route;
 
-import io.github.holdpath.sim.motion.Route;
-import io.github.holdpath.sim.motion.RouteCorners;
+import io.github.holdpath.sim.motion.route.Route;
+import io.github.holdpath.sim.motion.route.RouteCorners;
 import io.github.holdpath.sim.scene.field.Values;
 import io.github.holdpath.sim.scene.json.Faults;
 import java.util.HashMap;

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.grip.JawGrip;
-import io.github.holdpath.sim.motion.Route;
-import io.github.holdpath.sim.motion.RouteStep;
+import io.github.holdpath.sim.motion.route.Route;
+import io.github.holdpath.sim.motion.route.RouteStep;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
 import java.nio.file.Path;

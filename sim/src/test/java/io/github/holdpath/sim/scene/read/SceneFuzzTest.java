@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.holdpath.dynamics.grip.SuctionGrip;
-import io.github.holdpath.sim.motion.Route;
+import io.github.holdpath.sim.motion.route.Route;
 import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;

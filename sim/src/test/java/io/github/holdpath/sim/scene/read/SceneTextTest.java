@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.holdpath.sim.motion.Recording;
+import io.github.holdpath.sim.motion.recorded.Recording;
 import io.github.holdpath.sim.report.ResultJson;
 import io.github.holdpath.sim.scene.LoadedScene;
 import io.github.holdpath.sim.scene.Scene;

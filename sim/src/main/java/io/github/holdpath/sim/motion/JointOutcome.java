@@ -1,4 +1,0 @@
-package io.github.holdpath.sim.motion;
-
-/** Answer to whether a robot's joints can follow a motion. */
-public sealed interface JointOutcome permits JointTrack, JointFault {}
