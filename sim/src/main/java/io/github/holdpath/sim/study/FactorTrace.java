@@ -4,6 +4,7 @@ import io.github.holdpath.dynamics.margin.HoldModel;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
+import io.github.holdpath.sim.path.Flat;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.Optional;
 
@@ -93,18 +94,14 @@ public final class FactorTrace {
           slip.loadAt(piece, time);
           samples[at] = time;
           System.arraycopy(state, MotionState.POSITION, samples, at + 1, 3);
-          samples[at + SPEED] = norm(state, MotionState.VELOCITY);
-          samples[at + ACCELERATION] = norm(state, MotionState.ACCELERATION);
+          samples[at + SPEED] = Flat.norm(state, MotionState.VELOCITY);
+          samples[at + ACCELERATION] = Flat.norm(state, MotionState.ACCELERATION);
           segments[i] = piece.segment();
           held[i] = slip.held().at(piece, time);
           if (held[i]) {
             samples[at + FACTOR] = 1 / Math.max(slip.use(), 1 / HoldModel.NO_LIMIT);
           }
         });
-  }
-
-  private static double norm(double[] x, int at) {
-    return Math.sqrt(x[at] * x[at] + x[at + 1] * x[at + 1] + x[at + 2] * x[at + 2]);
   }
 
   private void lower(Worst worst) {

@@ -5,6 +5,7 @@ import io.github.holdpath.dynamics.load.LoadModel;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.motion.Motion;
+import io.github.holdpath.sim.path.Flat;
 import io.github.holdpath.sim.scene.Scene;
 import java.util.Arrays;
 import java.util.Optional;
@@ -66,17 +67,17 @@ final class PeakLoads {
             add(load, 0, still);
             add(load, 0, sum);
             add(load, 6, sum);
-            peaks.force = Math.max(peaks.force, norm(sum, 0));
-            peaks.moment = Math.max(peaks.moment, norm(sum, 3));
+            peaks.force = Math.max(peaks.force, Flat.norm(sum, 0));
+            peaks.moment = Math.max(peaks.moment, Flat.norm(sum, 3));
           }
           if (tool != null) {
             tool.required(state, toolLoad, scratch);
             add(toolLoad, 0, still);
             add(toolLoad, 0, sum);
             add(toolLoad, 6, sum);
-            peaks.flangeForce = Math.max(peaks.flangeForce, norm(sum, 0));
+            peaks.flangeForce = Math.max(peaks.flangeForce, Flat.norm(sum, 0));
             peaks.flangeMoment = Math.max(peaks.flangeMoment, momentAt(arm, sum));
-            peaks.standingForce = Math.max(peaks.standingForce, norm(still, 0));
+            peaks.standingForce = Math.max(peaks.standingForce, Flat.norm(still, 0));
             peaks.standingMoment = Math.max(peaks.standingMoment, momentAt(arm, still));
           }
         });
@@ -110,9 +111,5 @@ final class PeakLoads {
     double y = w[4] + arm.z() * w[0] - arm.x() * w[2];
     double z = w[5] + arm.x() * w[1] - arm.y() * w[0];
     return Math.sqrt(x * x + y * y + z * z);
-  }
-
-  private static double norm(double[] v, int at) {
-    return Math.sqrt(v[at] * v[at] + v[at + 1] * v[at + 1] + v[at + 2] * v[at + 2]);
   }
 }

@@ -3,6 +3,8 @@ package io.github.holdpath.sim.motion.recorded;
 import io.github.holdpath.dynamics.spatial.MotionState;
 import io.github.holdpath.sim.robot.FlangeToGrip;
 import io.github.holdpath.sim.robot.RobotMotion;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A smooth curve of joint values, and the poses to which the robot takes the grip by them. Velocity
@@ -14,12 +16,13 @@ final class JointCurve implements RecordedCurve {
 
   private final QuinticCurve curve;
   private final int joints;
-  private final ThreadLocal<Workspace> workspaces;
+  private final RecordedJoints recorded;
+  private final AtomicReference<@Nullable Workspace> spare = new AtomicReference<>();
 
   private JointCurve(QuinticCurve curve, RecordedJoints recorded) {
     this.curve = curve;
     this.joints = recorded.robot().joints().size();
-    this.workspaces = ThreadLocal.withInitial(() -> new Workspace(recorded));
+    this.recorded = recorded;
   }
 
   /** Fits joint values. */
@@ -49,8 +52,19 @@ final class JointCurve implements RecordedCurve {
     return curve.cell(time);
   }
 
+  /** Lent to one caller at a time; a second one at the same time gets another. */
+  private Workspace borrow() {
+    Workspace lent = spare.getAndSet(null);
+    return lent == null ? new Workspace(recorded) : lent;
+  }
+
   void joints(double time, double[] q, double[] qd, double[] qdd) {
-    double[] three = workspaces.get().three;
+    Workspace ws = borrow();
+    joints(time, ws.three, q, qd, qdd);
+    spare.set(ws);
+  }
+
+  private void joints(double time, double[] three, double[] q, double[] qd, double[] qdd) {
     for (int k = 0; k < joints; k++) {
       curve.evaluate(k, time, three, 0, 1, 2);
       q[k] = three[0];
@@ -61,8 +75,13 @@ final class JointCurve implements RecordedCurve {
 
   @Override
   public void state(double time, double[] out) {
-    Workspace ws = workspaces.get();
-    joints(time, ws.q, ws.qd, ws.qdd);
+    Workspace ws = borrow();
+    state(time, ws, out);
+    spare.set(ws);
+  }
+
+  private void state(double time, Workspace ws, double[] out) {
+    joints(time, ws.three, ws.q, ws.qd, ws.qdd);
     if (!ws.motion.move(ws.q, ws.qd, ws.qdd)) {
       throw new IllegalStateException("no pose fits the joint values at " + time + " s");
     }
@@ -79,14 +98,15 @@ final class JointCurve implements RecordedCurve {
   /** By differences of the acceleration. */
   @Override
   public void jerks(double time, double[] out) {
-    Workspace ws = workspaces.get();
+    Workspace ws = borrow();
     double reach = REACH * curve.step();
     double from = Math.max(0, time - reach);
     double to = Math.min(curve.cells() * curve.step(), time + reach);
-    state(from, ws.before);
-    state(to, ws.after);
+    state(from, ws, ws.before);
+    state(to, ws, ws.after);
     out[0] = difference(ws, MotionState.ACCELERATION, to - from);
     out[1] = difference(ws, MotionState.ANGULAR_ACCELERATION, to - from);
+    spare.set(ws);
   }
 
   private static double difference(Workspace ws, int at, double span) {
@@ -98,7 +118,7 @@ final class JointCurve implements RecordedCurve {
     return Math.sqrt(sum);
   }
 
-  /** What one thread computes in. */
+  /** What one caller computes in. */
   private static final class Workspace {
     private final RobotMotion motion;
     private final FlangeToGrip toGrip;
