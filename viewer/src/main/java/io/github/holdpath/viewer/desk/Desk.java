@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.desk;
 
 import io.github.holdpath.viewer.panel.FaultsPanel;
+import io.github.holdpath.viewer.panel.GivesWay;
 import io.github.holdpath.viewer.panel.InputsPanel;
 import io.github.holdpath.viewer.panel.Notice;
 import io.github.holdpath.viewer.panel.Readout;
@@ -17,6 +18,7 @@ import io.github.holdpath.viewer.state.Shown;
 import io.github.holdpath.viewer.state.Stage;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
 import java.awt.GridLayout;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
@@ -248,7 +250,7 @@ public final class Desk {
     refresh();
     if (changes) {
       // Two views need the room; the sum is one key away.
-      columns.showRight(shown.isEmpty());
+      columns.showRight(shown.isEmpty() && columns.hasRoom());
       cameras.preset(Orbit.Preset.CORNER);
     }
   }
@@ -370,29 +372,32 @@ public final class Desk {
   void redress() {
     timeline.show(overTime());
     seen.forEach(StageView::moved);
+    for (VerdictStrip verdict : verdicts) {
+      verdict.redress();
+    }
+    inputs().ifPresent(InputsPanel::redress);
+    columns.redress();
+    refreshActs();
     frame.revalidate();
   }
 
   private void layOut() {
     stages.setMinimumSize(new Dimension(300, 200));
     stages.setPreferredSize(new Dimension(900, 520));
-    JPanel time = new JPanel(new BorderLayout());
-    time.add(transport, BorderLayout.NORTH);
-    time.add(timeline, BorderLayout.CENTER);
-    time.add(caution, BorderLayout.SOUTH);
     JPanel all = new JPanel(new BorderLayout());
     JPanel top = new JPanel(new BorderLayout());
     top.add(session.notice(), BorderLayout.NORTH);
     top.add(session.faults(), BorderLayout.CENTER);
     all.add(top, BorderLayout.NORTH);
     all.add(columns.whole(), BorderLayout.CENTER);
-    all.add(time, BorderLayout.SOUTH);
+    all.add(new GivesWay(transport, timeline, caution), BorderLayout.SOUTH);
     frame.setContentPane(all);
   }
 
   private void appear() {
-    Rectangle room = frame.getGraphicsConfiguration().getBounds();
-    frame.setSize(Math.min(1480, room.width), Math.min(940, room.height));
+    Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    frame.setSize(Math.min(1680, room.width), Math.min(980, room.height));
+    columns.fit(frame.getWidth());
     frame.setMinimumSize(new Dimension(640, 480));
     frame.setLocationRelativeTo(null);
     frame.setVisible(true);

@@ -406,6 +406,46 @@ class DeskTest {
   }
 
   @Test
+  void aBrokenSceneLeavesTheOneThatIsShown(@TempDir Path folder) throws Exception {
+    Desk desk = openCopy(folder, "steel-sheet");
+    Path broken = folder.resolve("broken.json");
+    String text = Files.readString(folder.resolve("steel-sheet.json"));
+    Files.writeString(broken, text.replace("\"friction\"", "\"frction\""));
+    SwingUtilities.invokeAndWait(() -> desk.session().open(broken, Map.of()));
+    assertTrue(onEvents(() -> desk.faults().isVisible()));
+    assertTrue(onEvents(desk.faults()::head).contains("broken.json"));
+    assertTrue(desk.frame().getTitle().contains("steel-sheet"), desk.frame().getTitle());
+    assertTrue(judged(desk), "the scene that is shown can still be changed");
+    SwingUtilities.invokeAndWait(() -> desk.session().open(folder.resolve("gone.json"), Map.of()));
+    assertTrue(onEvents(desk.faults()::text).contains("no such file"));
+    SwingUtilities.invokeAndWait(
+        () -> desk.session().open(folder.resolve("steel-sheet.json"), Map.of()));
+    until("no faults", () -> !desk.faults().isVisible() && judged(desk));
+  }
+
+  @Test
+  void aSmallWindowAndLargeTextKeepAllButtonsAndTheScene(@TempDir Path folder) throws Exception {
+    Desk desk = openCopy(folder, "steel-sheet");
+    assertTrue(onEvents(desk::rightIsShown), "there is room for the sum");
+    assertTrue(onEvents(desk.readout()::help).contains("The whole job just holds at"));
+    SwingUtilities.invokeAndWait(() -> desk.frame().setSize(1024, 700));
+    robot().keyPress(KeyEvent.VK_CONTROL);
+    key(KeyEvent.VK_EQUALS);
+    key(KeyEvent.VK_EQUALS);
+    robot().keyRelease(KeyEvent.VK_CONTROL);
+    until("the sum to give way", () -> !desk.rightIsShown());
+    JComponent last =
+        java.util.Objects.requireNonNull(named(desk, "Beside the job as it was first"));
+    until(
+        "the last button in sight",
+        () ->
+            SwingUtilities.convertPoint(last, last.getWidth(), 0, desk.frame()).x
+                <= desk.frame().getWidth());
+    until("room for the scene", () -> desk.stageView().getHeight() > 180);
+    assertTrue(desk.stageView().getWidth() > 480, "width of the scene");
+  }
+
+  @Test
   void aPartThatHoldsAllAlongFallsFromWhereItIs() throws Exception {
     Desk desk = open(Shown.of("shaft", Demo.judged("paint-tin")), Optional.empty());
     key(KeyEvent.VK_D);
