@@ -1,5 +1,6 @@
 package io.github.holdpath.viewer.desk;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.viewer.panel.FaultsPanel;
 import io.github.holdpath.viewer.panel.GivesWay;
 import io.github.holdpath.viewer.panel.InputsPanel;
@@ -226,11 +227,12 @@ public final class Desk {
     return session.inputs();
   }
 
-  /** Makes a file of what is shown. */
+  /** Makes a file of what is shown, from where it is seen. */
   void export(Exports.Kind kind, Path target) {
     List<Take> takes =
         jobs().stream().map(j -> new Take(j.stage().forAnotherThread(), j.name())).toList();
-    exports.make(kind, takes, show, player.clock().time(), version, target);
+    Optional<Vec3> along = Optional.ofNullable(first.orbit()).map(Orbit::forward);
+    exports.make(kind, takes, show, player.clock().time(), along, version, target);
   }
 
   /** Shows or hides the inputs. */
