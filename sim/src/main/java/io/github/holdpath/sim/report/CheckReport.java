@@ -69,7 +69,7 @@ public final class CheckReport {
             + ", "
             + Text.number(scene.part().body().mass(), 4)
             + " kg, held by "
-            + scene.grip().kind()
+            + Words.grip(scene.grip().kind())
             + " ("
             + result.scene().grip().patches().size()
             + " contacts), required safety "

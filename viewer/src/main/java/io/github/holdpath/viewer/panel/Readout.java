@@ -127,6 +127,8 @@ public final class Readout extends JPanel {
 
   private void restart() {
     head.setText("The sum at " + Figures.seconds(time) + " …");
+    // What stands there is of another time.
+    sum.setForeground(Dress.faint());
     rest.restart();
   }
 
@@ -152,6 +154,7 @@ public final class Readout extends JPanel {
     if (newest.get() == number) {
       head.setText("The sum at " + Figures.seconds(at));
       sum.setText(report);
+      sum.setForeground(Dress.text());
       sum.setCaretPosition(0);
     }
   }

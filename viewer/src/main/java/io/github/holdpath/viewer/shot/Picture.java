@@ -41,7 +41,8 @@ public final class Picture {
    * @param studio that draws
    * @param takes one scene, or two
    * @param show what is shown besides the path
-   * @param times instants that will be asked for, s, so that all of them fit; may be empty
+   * @param times instants that will be asked for, s, so that all of them fit; empty for the
+   *     tightest
    * @param width of the image, pixels
    * @param height of the image, pixels
    */
@@ -56,7 +57,8 @@ public final class Picture {
    * @param studio that draws
    * @param takes one scene, or two
    * @param show what is shown besides the path
-   * @param times instants that will be asked for, s, so that all of them fit; may be empty
+   * @param times instants that will be asked for, s, so that all of them fit; empty for the
+   *     tightest
    * @param along unit vector from the camera, world axes; empty for the one that shows most
    * @param width of the image, pixels
    * @param height of the image, pixels
