@@ -453,6 +453,8 @@ public final class Desk {
     stages.removeAll();
     seen.clear();
     place(verdicts[0], first);
+    verdicts[0].levelWith(two ? Optional.of(verdicts[1]) : Optional.empty());
+    verdicts[1].levelWith(two ? Optional.of(verdicts[0]) : Optional.empty());
     if (two) {
       place(verdicts[1], second);
     }

@@ -7,6 +7,7 @@ import io.github.holdpath.viewer.state.Shown;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JLabel;
@@ -26,6 +27,7 @@ public final class VerdictStrip extends JPanel {
   private final WrappedText tightest = new WrappedText("Tightest place");
   private int width;
   private int highest;
+  private transient Optional<VerdictStrip> beside = Optional.empty();
 
   /** Shows nothing yet. */
   public VerdictStrip() {
@@ -60,12 +62,28 @@ public final class VerdictStrip extends JPanel {
     revalidate();
   }
 
-  @Override
-  public Dimension getPreferredSize() {
+  /** As high as another strip beside it, so that the views below have one size. */
+  public void levelWith(Optional<VerdictStrip> other) {
+    beside = other;
+    revalidate();
+  }
+
+  private Dimension own() {
     Dimension size = super.getPreferredSize();
+    int before = highest;
     highest = getWidth() == width ? Math.max(highest, size.height) : size.height;
     width = getWidth();
     size.height = highest;
+    if (highest != before) {
+      beside.ifPresent(VerdictStrip::revalidate);
+    }
+    return size;
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension size = own();
+    size.height = beside.map(b -> Math.max(highest, b.own().height)).orElse(highest);
     return size;
   }
 

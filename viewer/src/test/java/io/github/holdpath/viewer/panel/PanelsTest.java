@@ -207,6 +207,22 @@ class PanelsTest {
   }
 
   @Test
+  void stripsBesideEachOtherAreOfOneHeight() {
+    VerdictStrip swings = new VerdictStrip();
+    VerdictStrip rigid = new VerdictStrip();
+    swings.show(Shown.of("cover", Demo.judged("cover")), true);
+    rigid.show(Shown.of("shaft", Demo.judged("shaft")), true);
+    swings.setSize(900, 200);
+    rigid.setSize(900, 200);
+    int lower = rigid.getPreferredSize().height;
+    assertTrue(lower < swings.getPreferredSize().height, "one has a line for its swing");
+    rigid.levelWith(Optional.of(swings));
+    swings.levelWith(Optional.of(rigid));
+    assertEquals(swings.getPreferredSize().height, rigid.getPreferredSize().height);
+    assertTrue(rigid.getPreferredSize().height > lower);
+  }
+
+  @Test
   void faultsAreListedWithTheirPlaces() {
     FaultsPanel faults = new FaultsPanel();
     assertFalse(faults.isVisible());
