@@ -91,7 +91,7 @@ final class Columns {
   void fit(int pixels) {
     width = pixels;
     showLeft(left.isVisible());
-    showRight(hasRoom());
+    showRight(right.isVisible() && hasRoom());
   }
 
   /** Whether there is room for all three. */

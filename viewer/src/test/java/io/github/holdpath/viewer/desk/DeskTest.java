@@ -213,6 +213,7 @@ class DeskTest {
   void twoJobsKeepOneTimeAndOneCameraUntilTheyAreUnlinked() throws Exception {
     Desk desk = open(cartons(), Optional.of(Shown.of("shaft", Demo.judged("shaft"))));
     until("both images", () -> desk.otherView().frames() > 0);
+    assertFalse(onEvents(desk::rightIsShown), "two views need the room");
     key(KeyEvent.VK_3);
     until(
         "the view from the side",
