@@ -69,7 +69,7 @@ public final class CheckReport {
             + ", "
             + Text.number(scene.part().body().mass(), 4)
             + " kg, held by "
-            + scene.grip().kind()
+            + Words.grip(scene.grip().kind())
             + " ("
             + result.scene().grip().patches().size()
             + " contacts), required safety "
@@ -142,7 +142,7 @@ public final class CheckReport {
 
   private void verdict() {
     boolean holds = result.verdict() == Verdict.HOLDS;
-    boolean swings = swingAloneFails();
+    boolean swings = NextWords.swingAloneFails(result);
     Worst worst = result.worst();
     String word = result.verdict().label().toUpperCase(Locale.ROOT);
     String numbers =
@@ -174,10 +174,11 @@ public final class CheckReport {
               + ".");
     }
     result.give().ifPresent(this::give);
-    headroom();
+    Text.wrap(out, "  ", "  ", NextWords.speed(result));
     drop();
     if (!holds) {
-      cures();
+      NextWords.force(result).ifPresent(s -> Text.wrap(out, "  ", "  ", s));
+      slower();
     }
     out.append("  Cycle ")
         .append(Text.fixed(result.cycleTime(), 2))
@@ -222,11 +223,6 @@ public final class CheckReport {
                         + " N)."));
   }
 
-  /** Whether the table passes and the part fails by its swing. */
-  private boolean swingAloneFails() {
-    return result.verdict() != Verdict.HOLDS && result.margin() >= 1;
-  }
-
   private void give(GiveResult give) {
     boolean bad = give.factor() < result.requiredSafety();
     List<String> sentences = GiveWords.sentences(result, give);
@@ -264,70 +260,6 @@ public final class CheckReport {
           .append(help.input())
           .append('\n');
     }
-  }
-
-  private void headroom() {
-    double k = result.speedHeadroom();
-    String sentence;
-    if (k >= SpeedHeadroom.LARGEST) {
-      sentence = "Speed does not matter here: the motion's own load meets no limit.";
-    } else if (k == 0) {
-      sentence =
-          "No speed helps: the weight alone asks for more than the grip gives at the required"
-              + " safety.";
-    } else {
-      String speed = percent(k) + " of this speed (acceleration at " + percent(k * k) + ").";
-      sentence =
-          k < 1
-              ? "The whole job just holds at "
-                  + speed
-                  + " Check that your controller's override scales its ramps so."
-              : swingAloneFails()
-                  ? "Only taken as rigid it holds, up to "
-                      + speed
-                      + " Soften the ramps or slow it, and check its swing again."
-                  : "The whole job may run at up to " + speed;
-      if (result.give().isPresent() && !swingAloneFails()) {
-        sentence += " (Rigid on its grip: check again at that speed.)";
-      }
-    }
-    double limit = result.speedHeadroomLimit();
-    if (limit == 0) {
-      sentence += " Even with nothing in hand the weight alone is too much.";
-    } else if (limit < SpeedHeadroom.LARGEST) {
-      sentence += " With nothing in hand (safety 1) it lets go above " + percent(limit) + ".";
-    }
-    Text.wrap(out, "  ", "  ", sentence);
-  }
-
-  /** Per cent, towards the safe side. */
-  private static String percent(double share) {
-    return Text.number(Math.floor(share * 1000) / 10, 4) + " %";
-  }
-
-  private void cures() {
-    // What the grip carries does not hang on its force, so the factor grows in proportion to it.
-    Worst worst =
-        result
-            .give()
-            .map(GiveResult::worst)
-            .filter(swinging -> swinging.first().factor() < result.factor())
-            .orElse(result.worst());
-    boolean byForce =
-        worst.first().mode() != FailureMode.CRUSH && worst.first().mode() != FailureMode.FLOATS;
-    if (byForce && worst.first().factor() > 0) {
-      Text.wrap(
-          out,
-          "  ",
-          "  ",
-          "At this speed the grip needs "
-              + Text.number(
-                  Math.ceil(100 * result.requiredSafety() / worst.first().factor()) / 100, 4)
-              + " times its "
-              + (result.scene().grip().kind().equals("suction") ? "pull" : "force")
-              + " in the same places.");
-    }
-    slower();
   }
 
   /** How to slow the moves that fail; silent where slowing cannot cure one of them. */

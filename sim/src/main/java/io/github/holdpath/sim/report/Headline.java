@@ -99,7 +99,7 @@ public record Headline(
         + ", "
         + Text.number(scene.part().body().mass(), 4)
         + " kg, held by "
-        + scene.grip().kind();
+        + Words.grip(scene.grip().kind());
   }
 
   private static String swing(StudyResult result, GiveResult give) {

@@ -16,6 +16,17 @@ final class Words {
 
   private Words() {}
 
+  /** What holds the part, by the kind of grip as scene files call it. */
+  static String grip(String kind) {
+    return switch (kind) {
+      case "centric" -> "centric jaws";
+      case "magnet" -> "magnets";
+      case "patches" -> "separate contacts";
+      case "soft" -> "soft fingers";
+      default -> kind;
+    };
+  }
+
   static String move(MotionSegment move) {
     return move.name().isEmpty() ? "move " + move.index() : move.index() + " " + move.name();
   }

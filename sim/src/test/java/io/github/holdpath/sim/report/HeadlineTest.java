@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HeadlineTest {
@@ -32,6 +33,18 @@ class HeadlineTest {
     assertEquals("margin 0.54: cup 2,1 slips first", h.mark().orElseThrow());
     assertEquals("carton, 12 kg, held by suction", h.subject());
     assertTrue(h.caution().startsWith("A calculation, not a release to run"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "gear-blank, 'gear blank, 3.33 kg, held by centric jaws'",
+    "peaches, 'peach, 0.18 kg, held by soft fingers'",
+    "steel-sheet, 'steel sheet, 7.07 kg, held by magnets'",
+    "cover, 'pump cover, 2.4 kg, held by separate contacts'",
+    "shaft, 'steel shaft, 4.62 kg, held by jaws'"
+  })
+  void tellsWhatHoldsInWords(String name, String subject) throws SceneException {
+    assertEquals(subject, Headline.of(judged(name, Map.of())).subject());
   }
 
   @Test

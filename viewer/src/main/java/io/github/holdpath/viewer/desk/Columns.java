@@ -15,10 +15,24 @@ final class Columns {
 
   private static final double NARROW = 16;
 
+  /** Of all the width for the inputs at most. */
+  private static final double SHARE = 0.46;
+
+  /** Width of the sum with all its columns, letters, and of all the width at most. */
+  private static final double SUM = 44;
+
+  private static final double SUM_SHARE = 0.34;
+
+  /** From this width on there is room for all three, letters. */
+  private static final double ROOM = 104;
+
   private final JPanel left = new JPanel(new BorderLayout());
   private final JComponent right;
   private final JSplitPane inner;
   private final JSplitPane outer;
+
+  /** Of the window, pixels; 0 before it is known. */
+  private int width;
 
   /** With nothing at the left. */
   Columns(JComponent middle, JComponent right) {
@@ -62,11 +76,34 @@ final class Columns {
 
   private void showLeft(boolean on) {
     left.setVisible(on);
-    float letter = UIManager.getFont("defaultFont").getSize2D();
-    left.setMinimumSize(new Dimension((int) (NARROW * letter), 100));
-    outer.setDividerLocation(on ? (int) (WIDE * letter) : 0);
+    left.setMinimumSize(new Dimension((int) (NARROW * letter()), 100));
+    double most = width > 0 ? SHARE * width : Double.MAX_VALUE;
+    outer.setDividerLocation(on ? (int) Math.min(WIDE * letter(), most) : 0);
     outer.setDividerSize(divider(on));
     outer.revalidate();
+  }
+
+  private static float letter() {
+    return UIManager.getFont("defaultFont").getSize2D();
+  }
+
+  /** For a window of a width that opens; without room for the sum it waits for its key. */
+  void fit(int pixels) {
+    width = pixels;
+    showLeft(left.isVisible());
+    showRight(right.isVisible() && hasRoom());
+  }
+
+  /** Whether there is room for all three. */
+  boolean hasRoom() {
+    return width >= ROOM * letter();
+  }
+
+  /** After a change of text size: inputs as wide as they need, the sum only where it has room. */
+  void redress() {
+    width = outer.getWidth();
+    showLeft(left.isVisible());
+    showRight(right.isVisible() && hasRoom());
   }
 
   boolean rightIsShown() {
@@ -77,7 +114,13 @@ final class Columns {
     right.setVisible(on);
     inner.setDividerSize(divider(on));
     if (on) {
-      inner.resetToPreferredSizes();
+      double wide = Math.min(SUM * letter(), SUM_SHARE * (width > 0 ? width : outer.getWidth()));
+      right.setPreferredSize(new Dimension((int) wide, 400));
+      if (inner.getWidth() > 0) {
+        inner.setDividerLocation(inner.getWidth() - (int) wide - inner.getDividerSize());
+      } else {
+        inner.resetToPreferredSizes();
+      }
     }
     outer.revalidate();
   }

@@ -1,6 +1,8 @@
 package io.github.holdpath.viewer.desk;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.viewer.panel.FaultsPanel;
+import io.github.holdpath.viewer.panel.GivesWay;
 import io.github.holdpath.viewer.panel.InputsPanel;
 import io.github.holdpath.viewer.panel.Notice;
 import io.github.holdpath.viewer.panel.Readout;
@@ -17,6 +19,7 @@ import io.github.holdpath.viewer.state.Shown;
 import io.github.holdpath.viewer.state.Stage;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
 import java.awt.GridLayout;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
@@ -224,11 +227,12 @@ public final class Desk {
     return session.inputs();
   }
 
-  /** Makes a file of what is shown. */
+  /** Makes a file of what is shown, from where it is seen. */
   void export(Exports.Kind kind, Path target) {
     List<Take> takes =
         jobs().stream().map(j -> new Take(j.stage().forAnotherThread(), j.name())).toList();
-    exports.make(kind, takes, show, player.clock().time(), version, target);
+    Optional<Vec3> along = Optional.ofNullable(first.orbit()).map(Orbit::forward);
+    exports.make(kind, takes, show, player.clock().time(), along, version, target);
   }
 
   /** Shows or hides the inputs. */
@@ -248,7 +252,7 @@ public final class Desk {
     refresh();
     if (changes) {
       // Two views need the room; the sum is one key away.
-      columns.showRight(shown.isEmpty());
+      columns.showRight(shown.isEmpty() && columns.hasRoom());
       cameras.preset(Orbit.Preset.CORNER);
     }
   }
@@ -370,29 +374,32 @@ public final class Desk {
   void redress() {
     timeline.show(overTime());
     seen.forEach(StageView::moved);
+    for (VerdictStrip verdict : verdicts) {
+      verdict.redress();
+    }
+    inputs().ifPresent(InputsPanel::redress);
+    columns.redress();
+    refreshActs();
     frame.revalidate();
   }
 
   private void layOut() {
     stages.setMinimumSize(new Dimension(300, 200));
     stages.setPreferredSize(new Dimension(900, 520));
-    JPanel time = new JPanel(new BorderLayout());
-    time.add(transport, BorderLayout.NORTH);
-    time.add(timeline, BorderLayout.CENTER);
-    time.add(caution, BorderLayout.SOUTH);
     JPanel all = new JPanel(new BorderLayout());
     JPanel top = new JPanel(new BorderLayout());
     top.add(session.notice(), BorderLayout.NORTH);
     top.add(session.faults(), BorderLayout.CENTER);
     all.add(top, BorderLayout.NORTH);
     all.add(columns.whole(), BorderLayout.CENTER);
-    all.add(time, BorderLayout.SOUTH);
+    all.add(new GivesWay(transport, timeline, caution), BorderLayout.SOUTH);
     frame.setContentPane(all);
   }
 
   private void appear() {
-    Rectangle room = frame.getGraphicsConfiguration().getBounds();
-    frame.setSize(Math.min(1480, room.width), Math.min(940, room.height));
+    Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    frame.setSize(Math.min(1680, room.width), Math.min(980, room.height));
+    columns.fit(frame.getWidth());
     frame.setMinimumSize(new Dimension(640, 480));
     frame.setLocationRelativeTo(null);
     frame.setVisible(true);
@@ -446,6 +453,8 @@ public final class Desk {
     stages.removeAll();
     seen.clear();
     place(verdicts[0], first);
+    verdicts[0].levelWith(two ? Optional.of(verdicts[1]) : Optional.empty());
+    verdicts[1].levelWith(two ? Optional.of(verdicts[0]) : Optional.empty());
     if (two) {
       place(verdicts[1], second);
     }

@@ -1,5 +1,6 @@
 package io.github.holdpath.viewer.desk;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.viewer.edit.SaveException;
 import io.github.holdpath.viewer.edit.WholeFile;
 import io.github.holdpath.viewer.export.GltfScene;
@@ -14,6 +15,7 @@ import io.github.holdpath.viewer.state.Show;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -75,25 +77,39 @@ final class Exports {
    * @param takes one job, or two beside each other
    * @param show what is shown besides the path
    * @param time instant of a picture, s
+   * @param along unit vector from the camera, world axes; empty for the one that shows most
    * @param version of the program, for the file
    * @param target where; a file that is there is replaced
    */
-  void make(Kind kind, List<Take> takes, Show show, double time, String version, Path target) {
+  void make(
+      Kind kind,
+      List<Take> takes,
+      Show show,
+      double time,
+      Optional<Vec3> along,
+      String version,
+      Path target) {
     notice.say("Writing " + target + " ...", List.of());
     worker.execute(
         () -> {
-          String said = made(kind, takes, show, time, version, target);
+          String said = made(kind, takes, show, time, along, version, target);
           SwingUtilities.invokeLater(() -> notice.say(said));
         });
   }
 
   private static String made(
-      Kind kind, List<Take> takes, Show show, double time, String version, Path target) {
+      Kind kind,
+      List<Take> takes,
+      Show show,
+      double time,
+      Optional<Vec3> along,
+      String version,
+      Path target) {
     try {
       byte[] bytes =
           kind == Kind.SPACE
               ? GltfScene.glb(takes.get(0).stage(), version)
-              : drawn(kind, takes, show, time);
+              : drawn(kind, takes, show, time, along);
       WholeFile.write(bytes, target, true);
       return "Wrote " + target + ".";
     } catch (SaveException | NoGraphicsException | NoFontsException e) {
@@ -105,16 +121,17 @@ final class Exports {
     }
   }
 
-  private static byte[] drawn(Kind kind, List<Take> takes, Show show, double time)
+  private static byte[] drawn(
+      Kind kind, List<Take> takes, Show show, double time, Optional<Vec3> along)
       throws NoGraphicsException, NoFontsException, IOException {
     try (Studio studio = Studio.open()) {
       if (kind == Kind.PICTURE) {
-        Picture picture = new Picture(studio, takes, show, List.of(time), WIDE, HIGH);
+        Picture picture = new Picture(studio, takes, show, List.of(time), along, WIDE, HIGH);
         return Picture.png(picture.at(OptionalDouble.of(time)));
       }
       double cycle = takes.stream().mapToDouble(Take::duration).max().orElseThrow();
       return new Animation(cycle, 1, RATE)
-          .apng(studio, takes, show, takes.size() * FRAME_WIDE * 3 / 4, FRAME_HIGH);
+          .apng(studio, takes, show, along, takes.size() * FRAME_WIDE * 3 / 4, FRAME_HIGH);
     }
   }
 

@@ -50,7 +50,7 @@ final class Files {
                         HoldStudy.run(scene, scene.requiredSafety()));
                 SwingUtilities.invokeLater(() -> desk.beside(Optional.of(shown)));
               } catch (SceneException e) {
-                SwingUtilities.invokeLater(() -> session.faults().show(e.faults(), true));
+                SwingUtilities.invokeLater(() -> session.faults().showOf(file, e.faults()));
               }
             },
             "holdpath beside");
@@ -137,7 +137,8 @@ final class Files {
     if (saves && !file.toString().toLowerCase(Locale.ROOT).endsWith("." + ending)) {
       file = file.resolveSibling(file.getFileName() + "." + ending);
     }
-    folder = file.toAbsolutePath().getParent();
+    Path in = file.toAbsolutePath().getParent();
+    folder = in != null && java.nio.file.Files.isDirectory(in) ? in : folder;
     return saves && java.nio.file.Files.exists(file) && !mayReplace(file)
         ? Optional.empty()
         : Optional.of(file);

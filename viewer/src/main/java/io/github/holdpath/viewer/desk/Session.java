@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.desk;
 
 import io.github.holdpath.sim.scene.SceneException;
+import io.github.holdpath.sim.scene.read.SceneReader;
 import io.github.holdpath.viewer.edit.FileWatch;
 import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.edit.JobState;
@@ -78,11 +79,20 @@ final class Session {
   void open(Path file, Map<String, String> values) {
     Job opened;
     try {
+      if (job != null) {
+        // All its faults at once, before the scene that is shown is left.
+        SceneReader.read(file, Map.of());
+      }
       opened = Job.open(file, Judge.byStudy(), SwingUtilities::invokeLater);
     } catch (SceneException e) {
-      faults.show(e.faults(), job != null);
+      if (job != null) {
+        faults.showOf(file, e.faults());
+      } else {
+        faults.show(e.faults(), false);
+      }
       return;
     }
+    faults.closeOther();
     closeJob();
     job = opened;
     seen = null;

@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.desk;
 
 import io.github.holdpath.viewer.state.Clock;
+import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.Locale;
 import javax.swing.AbstractButton;
@@ -15,50 +16,106 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 
-/** The bar above the timeline: play, steps, speed; camera and switches. */
+/**
+ * The bar above the timeline: play, steps, speed; camera and switches, in a row of their own where
+ * the window is narrow.
+ */
 final class Transport extends JPanel {
   private static final long serialVersionUID = 1L;
+
+  /** Between the two halves, and between the two rows, pixels. */
+  private static final int GAP = 12;
+
+  private static final int ROWS = 3;
 
   private final transient Player player;
   private final JButton play = new JButton();
   private final JLabel time = new JLabel();
   private final JComboBox<String> speed = new JComboBox<>();
+  private final JPanel clock = row();
+  private final JPanel views = row();
   private boolean telling;
+  private int laidOut;
 
   Transport(Player player, Acts acts) {
+    super(null);
     this.player = player;
-    setLayout(new BoxLayout(this, BoxLayout.X_AXIS));
     setBorder(BorderFactory.createEmptyBorder(3, 8, 3, 8));
-    add(button(acts, "To the start", "Start"));
-    add(button(acts, "To the end of a move before", "Move back"));
-    add(button(acts, "One sample back", "- 1 ms"));
+    clock.add(button(acts, "To the start", "Start"));
+    clock.add(button(acts, "To the end of a move before", "Move back"));
+    clock.add(button(acts, "One sample back", "- 1 ms"));
     play.setAction(acts.named("Play or pause"));
     prepare(play, "Play", "Play or pause");
-    add(play);
-    add(button(acts, "One sample on", "+ 1 ms"));
-    add(button(acts, "To the next end of a move", "Move on"));
-    add(button(acts, "To the tightest instant", "Tightest"));
-    add(Box.createHorizontalStrut(12));
-    add(time);
-    add(Box.createHorizontalStrut(12));
+    clock.add(play);
+    clock.add(button(acts, "One sample on", "+ 1 ms"));
+    clock.add(button(acts, "To the next end of a move", "Move on"));
+    clock.add(button(acts, "To the tightest instant", "Tightest"));
+    clock.add(Box.createHorizontalStrut(12));
+    clock.add(time);
+    clock.add(Box.createHorizontalStrut(12));
     addSpeed();
-    add(toggle(acts, "Again and again", "Loop"));
-    add(Box.createHorizontalGlue());
-    add(button(acts, "From a corner", "Corner"));
-    add(button(acts, "From the front", "Front"));
-    add(button(acts, "From the side", "Side"));
-    add(button(acts, "From above", "Above"));
-    add(button(acts, "Along the tightest move", "Along"));
-    add(button(acts, "All in sight", "All"));
-    add(Box.createHorizontalStrut(12));
-    add(toggle(acts, "Beside the job as it was first", "Compare"));
+    clock.add(toggle(acts, "Again and again", "Loop"));
+    views.add(button(acts, "From a corner", "Corner"));
+    views.add(button(acts, "From the front", "Front"));
+    views.add(button(acts, "From the side", "Side"));
+    views.add(button(acts, "From above", "Above"));
+    views.add(button(acts, "Along the tightest move", "Along"));
+    views.add(button(acts, "All in sight", "All"));
+    views.add(Box.createHorizontalStrut(12));
+    views.add(toggle(acts, "Forces on the part", "Forces"));
+    views.add(toggle(acts, "Drop: how the part flies on (illustration)", "Drop"));
+    views.add(toggle(acts, "Beside the job as it was first", "Compare"));
+    add(clock);
+    add(views);
     time(0);
+  }
+
+  private static JPanel row() {
+    JPanel row = new JPanel();
+    row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
+    return row;
+  }
+
+  private boolean inOneRow() {
+    Insets border = getInsets();
+    int needed = clock.getPreferredSize().width + GAP + views.getPreferredSize().width;
+    return getWidth() == 0 || needed <= getWidth() - border.left - border.right;
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    Insets border = getInsets();
+    Dimension one = clock.getPreferredSize();
+    Dimension other = views.getPreferredSize();
+    int high = Math.max(one.height, other.height);
+    return new Dimension(
+        one.width + GAP + other.width + border.left + border.right,
+        (inOneRow() ? high : one.height + ROWS + other.height) + border.top + border.bottom);
+  }
+
+  @Override
+  public void doLayout() {
+    Insets border = getInsets();
+    Dimension one = clock.getPreferredSize();
+    Dimension other = views.getPreferredSize();
+    boolean single = inOneRow();
+    clock.setBounds(border.left, border.top, one.width, one.height);
+    views.setBounds(
+        single ? getWidth() - border.right - other.width : border.left,
+        single ? border.top : border.top + one.height + ROWS,
+        other.width,
+        other.height);
+    // Only another width needs another height.
+    if (getWidth() != laidOut) {
+      laidOut = getWidth();
+      revalidate();
+    }
   }
 
   private void addSpeed() {
     JLabel label = new JLabel("Speed ");
     label.setLabelFor(speed);
-    add(label);
+    clock.add(label);
     for (double s : Clock.SPEEDS) {
       speed.addItem(s < 1 ? "1/" + Math.round(1 / s) + " x" : trimmed(s) + " x");
     }
@@ -72,7 +129,7 @@ final class Transport extends JPanel {
             player.tell();
           }
         });
-    add(speed);
+    clock.add(speed);
   }
 
   private static String trimmed(double v) {
@@ -112,11 +169,11 @@ final class Transport extends JPanel {
   }
 
   void time(double seconds) {
-    Clock clock = player.clock();
-    time.setText(String.format(Locale.ROOT, "%.3f s of %.3f s", seconds, clock.duration()));
-    play.setText(clock.playing() ? "Pause" : "Play");
+    Clock now = player.clock();
+    time.setText(String.format(Locale.ROOT, "%.3f s of %.3f s", seconds, now.duration()));
+    play.setText(now.playing() ? "Pause" : "Play");
     telling = true;
-    speed.setSelectedIndex(Clock.SPEEDS.indexOf(clock.speed()));
+    speed.setSelectedIndex(Clock.SPEEDS.indexOf(now.speed()));
     telling = false;
   }
 }

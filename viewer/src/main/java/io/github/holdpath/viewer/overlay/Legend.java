@@ -14,6 +14,7 @@ import java.util.List;
 /** Meaning of the colours of the path, and of the arrows. */
 final class Legend {
   private static final double WIDTH = 10.5;
+  private static final String AS_IT_WAS = "thin: as it was";
 
   private final Pen pen;
   private final double em;
@@ -28,7 +29,8 @@ final class Legend {
     double y = start;
     double top = y - 1.2 * em;
     int rows = MarginStep.values().length + (twin ? 2 : 1);
-    pen.ground(0.4 * em, top, (WIDTH - 0.4) * em, (4.1 + 1.4 * rows) * em);
+    double wide = Math.max(WIDTH - 0.4, twin ? 4 + wide(AS_IT_WAS, 0.9) : 0) * em;
+    pen.ground(0.4 * em, top, wide, (4.1 + 1.4 * rows) * em);
     header("Margin", "factor / required", y);
     y += 2.1 * em;
     MarginStep[] steps = MarginStep.values();
@@ -43,10 +45,15 @@ final class Legend {
     }
     y = row(y + 0.3 * em, Tones.NOT_HELD, "not held", 0.4);
     if (twin) {
-      y = row(y, Tones.FAINT_INK, "thin: as it was", 0.2);
+      y = row(y, Tones.FAINT_INK, AS_IT_WAS, 0.2);
     }
-    pen.placer.take(new Rectangle2D.Double(0, top, WIDTH * em, y - top));
+    pen.placer.take(new Rectangle2D.Double(0, top, 0.4 * em + wide, y - top));
     return y;
+  }
+
+  /** Width of words, em. */
+  private double wide(String words, double size) {
+    return pen.font(Font.PLAIN, size).stringWidth(words) / em;
   }
 
   private void header(String title, String what, double y) {
@@ -92,8 +99,13 @@ final class Legend {
       return;
     }
     double y = start;
-    pen.ground(0.4 * em, start - 1.2 * em, (WIDTH + 1) * em, height(arrows) * em);
-    header("On the part", number(scale.newtons()) + " N per m of arrow", y);
+    String measure = number(scale.newtons()) + " N per m of arrow";
+    double wide = Math.max(WIDTH, 1 + wide(measure, 0.85));
+    for (ForceArrows.Arrow a : arrows) {
+      wide = Math.max(wide, 4.2 + wide(a.kind().label(), 0.9));
+    }
+    pen.ground(0.4 * em, start - 1.2 * em, wide * em, height(arrows) * em);
+    header("On the part", measure, y);
     y += 1.9 * em;
     for (ForceArrows.Arrow a : arrows) {
       sample(y + 0.65 * em, a.kind());
@@ -104,19 +116,19 @@ final class Legend {
       if (a.kind() == ForceKind.MOMENT) {
         pen.font(Font.PLAIN, 0.8);
         pen.colour(Tones.FAINT_INK);
-        pen.words(number(scale.newtonMetres()) + " N m per m", 4.2 * em, y + 0.7 * em);
-        y += 1.1 * em;
+        pen.words(number(scale.newtonMetres()) + " N m per m", 4.2 * em, y + 0.8 * em);
+        y += 1.2 * em;
       }
     }
     y = bar(y + 0.2 * em, scale, arrows.get(0));
     pen.placer.take(
-        new Rectangle2D.Double(0, start - 1.2 * em, (WIDTH + 2) * em, y - start + 1.2 * em));
+        new Rectangle2D.Double(0, start - 1.2 * em, (wide + 0.6) * em, y - start + 1.2 * em));
   }
 
   /** Of title, a row for each, the scale of the moment's and the bar, em. */
   private static double height(List<ForceArrows.Arrow> arrows) {
     boolean moment = arrows.stream().anyMatch(a -> a.kind() == ForceKind.MOMENT);
-    return 4.7 + 1.3 * arrows.size() + (moment ? 1.1 : 0);
+    return 4.7 + 1.3 * arrows.size() + (moment ? 1.2 : 0);
   }
 
   private void sample(double y, ForceKind kind) {

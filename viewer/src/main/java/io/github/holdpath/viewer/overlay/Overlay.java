@@ -423,6 +423,8 @@ public final class Overlay {
           new Rectangle2D.Double(s.x() - width / 2, s.y() + 0.3 * em, width, 1.1 * em);
       if (placer.free(box)) {
         placer.take(box);
+        double edge = 0.15 * em;
+        pen.ground(box.getX() - edge, box.getY(), width + 2 * edge, box.getHeight());
         g.setColor(new Color(Tones.FAINT_INK));
         pen.words(mark.text(), box.getX(), box.getY() + 0.85 * em);
         return;

@@ -1,5 +1,6 @@
 package io.github.holdpath.viewer.panel;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.Optional;
@@ -29,6 +30,11 @@ final class Dress {
   /** Of other text. */
   static Color text() {
     return Optional.ofNullable(UIManager.getColor("Label.foreground")).orElse(Color.DARK_GRAY);
+  }
+
+  /** Bold, in whatever size the text of the window has. */
+  static void bold(JComponent part) {
+    part.putClientProperty(FlatClientProperties.STYLE, "font: bold");
   }
 
   /** The outline about a wrong value, as thick as the one it replaces would be at the least. */

@@ -6,6 +6,7 @@ import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -22,6 +23,7 @@ public final class FaultsPanel extends JPanel {
 
   private final JLabel head = new JLabel();
   private final JTextArea list = Dress.words("Faults of the scene");
+  private final JButton close = new JButton("Close");
 
   /** Without faults, and so out of sight. */
   public FaultsPanel() {
@@ -35,6 +37,10 @@ public final class FaultsPanel extends JPanel {
     JPanel top = new JPanel(new FlowLayout(FlowLayout.LEADING));
     top.add(head);
     top.add(copy);
+    top.add(close);
+    close.addActionListener(e -> closeOther());
+    close.setVisible(false);
+    list.setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
     list.setRows(ROWS);
     add(top, BorderLayout.NORTH);
     add(new JScrollPane(list), BorderLayout.CENTER);
@@ -44,6 +50,9 @@ public final class FaultsPanel extends JPanel {
 
   /** Shows the faults of a job; out of sight where there are none. */
   public void show(JobState state) {
+    if (state.faults().isEmpty() && close.isVisible()) {
+      return;
+    }
     show(state.faults(), state.shown().isPresent());
   }
 
@@ -57,11 +66,34 @@ public final class FaultsPanel extends JPanel {
     if (faults.isEmpty() && !isVisible()) {
       return;
     }
-    String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
+    close.setVisible(false);
     head.setText(
-        lastGood
-            ? count + " in the scene; what is shown is the last that had none"
-            : count + " in the scene; nothing can be shown yet");
+        count(faults)
+            + " in the scene; "
+            + (lastGood ? "what is shown is the last that had none" : "nothing can be shown yet"));
+    list(faults);
+  }
+
+  /** Shows the faults of another scene, which was not opened; they stay until they are closed. */
+  public void showOf(Path file, List<Fault> faults) {
+    close.setVisible(true);
+    head.setText(count(faults) + " in " + file.getFileName() + "; what is shown stays as it is");
+    list(faults);
+  }
+
+  /** Out of sight, if what is shown are the faults of another scene. */
+  public void closeOther() {
+    if (close.isVisible()) {
+      close.setVisible(false);
+      setVisible(false);
+    }
+  }
+
+  private static String count(List<Fault> faults) {
+    return faults.size() == 1 ? "1 fault" : faults.size() + " faults";
+  }
+
+  private void list(List<Fault> faults) {
     list.setText(faults.stream().map(FaultsPanel::line).collect(Collectors.joining("\n\n")));
     list.setCaretPosition(0);
     setVisible(!faults.isEmpty());
@@ -72,6 +104,11 @@ public final class FaultsPanel extends JPanel {
     String place = f.line() > 0 ? "line " + f.line() + ", column " + f.column() : "whole file";
     String field = f.pointer().isEmpty() ? "" : ", " + f.pointer();
     return place + field + "\n" + f.message();
+  }
+
+  /** What is told above them. */
+  public String head() {
+    return head.getText();
   }
 
   /** All of it as text. */

@@ -25,6 +25,9 @@ final class InputLine {
   private static final int MARKER = 7;
   private static final int SLIDER = 90;
 
+  /** The shortest slider that still can be set, pixels. */
+  private static final int SHORT = 50;
+
   private final Job job;
   final JLabel label = new JLabel();
   final JSlider slider = new JSlider();
@@ -53,10 +56,7 @@ final class InputLine {
     reset.setToolTipText("Back to the value of the file");
     reset.setMargin(new Insets(2, 4, 2, 4));
     message.setVisible(false);
-    // Where it is narrow the slider gives way, not the number.
-    field.setMinimumSize(field.getPreferredSize());
-    slider.setPreferredSize(new Dimension(SLIDER, slider.getPreferredSize().height + 2 * MARKER));
-    slider.setMinimumSize(slider.getPreferredSize());
+    size();
     slider.addChangeListener(e -> slid());
     choice.addActionListener(e -> chosen());
     field.addActionListener(e -> typed());
@@ -68,6 +68,36 @@ final class InputLine {
           }
         });
     reset.addActionListener(e -> job.reset(this.input.pointer()));
+  }
+
+  /** Sizes after the text's. Where it is narrow the slider gives way, not the number. */
+  private void size() {
+    field.setMinimumSize(null);
+    field.setMinimumSize(field.getPreferredSize());
+    slider.setPreferredSize(null);
+    int marker = slider.getPaintLabels() ? 0 : 2 * MARKER;
+    slider.setPreferredSize(new Dimension(SLIDER, slider.getPreferredSize().height + marker));
+    slider.setMinimumSize(new Dimension(SHORT, slider.getPreferredSize().height));
+  }
+
+  /** Width that label, slider, number and reset need beside each other at least, pixels. */
+  int width() {
+    return label.getPreferredSize().width
+        + SHORT
+        + field.getPreferredSize().width
+        + reset.getPreferredSize().width;
+  }
+
+  /** Its sizes and colours again, after a change of theme or text size. */
+  void redress() {
+    size();
+    dress();
+    message.setForeground(Dress.text());
+  }
+
+  private void dress() {
+    field.setForeground(input.inFile() ? Dress.text() : Dress.faint());
+    label.setForeground(input.inFile() ? Dress.text() : Dress.faint());
   }
 
   private static void name(JComponent c, String name) {
@@ -95,8 +125,7 @@ final class InputLine {
         if ((!same || !field.isFocusOwner()) && !now.shown().equals(field.getText())) {
           field.setText(now.shown());
         }
-        field.setForeground(now.inFile() ? Dress.text() : Dress.faint());
-        label.setForeground(now.inFile() ? Dress.text() : Dress.faint());
+        dress();
       } else {
         choice.setSelectedItem(now.text());
       }

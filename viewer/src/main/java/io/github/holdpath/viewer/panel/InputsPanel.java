@@ -6,11 +6,12 @@ import io.github.holdpath.viewer.edit.Inputs;
 import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.edit.JobState;
 import java.awt.BorderLayout;
-import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -37,12 +38,15 @@ import javax.swing.ScrollPaneConstants;
 public final class InputsPanel extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int COLUMNS = 4;
+  private static final int EDGE = 6;
 
   private final transient Job job;
   private final JPanel rows = new WidePanel(new GridBagLayout());
   private final JTextArea assumed = Dress.words("Values that count as assumed");
   private final transient List<InputLine> lines = new ArrayList<>();
   private final Set<Input.Group> open = EnumSet.complementOf(EnumSet.of(Input.Group.MOVES));
+  private transient List<Input> laid = List.of();
+  private boolean narrow;
   private transient List<String> keys = List.of();
   private transient List<Input> shown = List.of();
   private transient List<Fault> faults = List.of();
@@ -69,6 +73,13 @@ public final class InputsPanel extends JPanel {
     add(scroll, BorderLayout.CENTER);
     add(assumed, BorderLayout.SOUTH);
     getAccessibleContext().setAccessibleName("Inputs of the scene");
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            resized();
+          }
+        });
   }
 
   /** For a job; shows each of its states until the job is closed. */
@@ -76,6 +87,13 @@ public final class InputsPanel extends JPanel {
     InputsPanel panel = new InputsPanel(job);
     job.listen(panel::show);
     return panel;
+  }
+
+  /** Sizes and colours again, after a change of theme or text size. */
+  public void redress() {
+    lines.forEach(InputLine::redress);
+    lay();
+    revalidate();
   }
 
   /** Takes the last step back; enabled where there is one. */
@@ -131,7 +149,8 @@ public final class InputsPanel extends JPanel {
       shown = List.of();
       lines.clear();
       inputs.forEach(i -> lines.add(new InputLine(job, i)));
-      lay(inputs);
+      laid = List.copyOf(inputs);
+      lay();
       revalidate();
       repaint();
     }
@@ -146,8 +165,10 @@ public final class InputsPanel extends JPanel {
     faults = state.faults();
   }
 
-  private void lay(List<Input> inputs) {
+  private void lay() {
+    List<Input> inputs = laid;
     rows.removeAll();
+    narrow = isNarrow();
     int y = 0;
     for (Input.Group group : Input.Group.values()) {
       if (inputs.stream().anyMatch(i -> i.group() == group)) {
@@ -160,9 +181,22 @@ public final class InputsPanel extends JPanel {
     rows.add(new JLabel(), at(0, y, COLUMNS, 1, 1));
   }
 
+  /** Whether slider and number need a row of their own below the label. */
+  private boolean isNarrow() {
+    int needed = lines.stream().mapToInt(InputLine::width).max().orElse(0) + COLUMNS * 2 * EDGE;
+    return getWidth() > 0 && getWidth() < needed;
+  }
+
+  private void resized() {
+    if (isNarrow() != narrow) {
+      lay();
+      revalidate();
+    }
+  }
+
   private int head(Input.Group group, List<Input> inputs, int y) {
     JToggleButton head = new JToggleButton(title(group), open.contains(group));
-    head.setFont(head.getFont().deriveFont(Font.BOLD));
+    Dress.bold(head);
     head.setHorizontalAlignment(JToggleButton.LEADING);
     head.getAccessibleContext().setAccessibleName(group.title() + ", show or hide");
     head.addActionListener(
@@ -170,7 +204,7 @@ public final class InputsPanel extends JPanel {
           if (!open.remove(group)) {
             open.add(group);
           }
-          lay(inputs);
+          lay();
           revalidate();
           repaint();
         });
@@ -185,14 +219,16 @@ public final class InputsPanel extends JPanel {
   }
 
   private int line(InputLine line, int y) {
-    rows.add(line.label, at(0, y, 1, 0, 0));
-    rows.add(line.middle(), at(1, y, line.hasField() ? 1 : 2, 1, 0));
+    int first = narrow ? 0 : 1;
+    int row = narrow ? y + 1 : y;
+    rows.add(line.label, at(0, y, narrow ? COLUMNS : 1, 0, 0));
+    rows.add(line.middle(), at(first, row, (line.hasField() ? 2 : 3) - first, 1, 0));
     if (line.hasField()) {
-      rows.add(line.field, at(2, y, 1, 0, 0));
+      rows.add(line.field, at(2, row, 1, 0, 0));
     }
-    rows.add(line.reset, at(3, y, 1, 0, 0));
-    rows.add(line.message, at(1, y + 1, COLUMNS - 1, 1, 0));
-    return y + 2;
+    rows.add(line.reset, at(3, row, 1, 0, 0));
+    rows.add(line.message, at(first, row + 1, COLUMNS - first, 1, 0));
+    return row + 2;
   }
 
   private static GridBagConstraints at(int x, int y, int width, double wide, double high) {
@@ -203,7 +239,7 @@ public final class InputsPanel extends JPanel {
     c.weightx = wide;
     c.weighty = high;
     c.fill = GridBagConstraints.HORIZONTAL;
-    c.insets = new Insets(1, 6, 1, 2);
+    c.insets = new Insets(1, EDGE, 1, 2);
     return c;
   }
 

@@ -2,6 +2,7 @@ package io.github.holdpath.viewer.panel;
 
 import io.github.holdpath.sim.report.ExplainReport;
 import io.github.holdpath.sim.report.Headline;
+import io.github.holdpath.sim.report.NextWords;
 import io.github.holdpath.sim.study.Explanation;
 import io.github.holdpath.sim.study.Help;
 import io.github.holdpath.sim.study.StudyResult;
@@ -25,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The sum behind the factor at the time that is shown, computed beside the window's own work when
- * the time has come to rest; above it what would help.
+ * the time has come to rest; above it what to do next and what would help.
  */
 public final class Readout extends JPanel {
   private static final long serialVersionUID = 1L;
@@ -33,7 +34,7 @@ public final class Readout extends JPanel {
   /** How long the time must rest, ms. */
   private static final int REST = 150;
 
-  private final JTextArea help = text("What would help");
+  private final JTextArea help = text("What to do next");
   private final JTextArea sum = text("The sum behind the factor at this time");
   private final JLabel head = new JLabel("The sum at this time");
   private final transient Timer rest = new Timer(REST, e -> compute());
@@ -57,11 +58,12 @@ public final class Readout extends JPanel {
     JPanel below = new JPanel(new BorderLayout());
     head.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
     head.setLabelFor(sum);
+    Dress.bold(head);
     below.add(head, BorderLayout.NORTH);
     below.add(new JScrollPane(sum), BorderLayout.CENTER);
     JSplitPane parts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(help), below);
-    parts.setResizeWeight(0.3);
-    help.setRows(9);
+    parts.setResizeWeight(0.4);
+    help.setRows(13);
     sum.setRows(20);
     parts.setBorder(BorderFactory.createEmptyBorder());
     add(parts);
@@ -84,7 +86,6 @@ public final class Readout extends JPanel {
     if (sum != null && help.getFont() != null) {
       float size = help.getFont().getSize2D();
       sum.setFont(new Font(Font.MONOSPACED, Font.PLAIN, 1).deriveFont(size * 0.86f));
-      head.setFont(head.getFont().deriveFont(Font.BOLD));
       setPreferredSize(new Dimension((int) (size * 36), 400));
     }
   }
@@ -107,6 +108,11 @@ public final class Readout extends JPanel {
     }
   }
 
+  /** What to do next, as it is shown. */
+  public String help() {
+    return help.getText();
+  }
+
   /** The sum that is shown. */
   public String sum() {
     return sum.getText();
@@ -121,6 +127,8 @@ public final class Readout extends JPanel {
 
   private void restart() {
     head.setText("The sum at " + Figures.seconds(time) + " …");
+    // What stands there is of another time.
+    sum.setForeground(Dress.faint());
     rest.restart();
   }
 
@@ -146,23 +154,22 @@ public final class Readout extends JPanel {
     if (newest.get() == number) {
       head.setText("The sum at " + Figures.seconds(at));
       sum.setText(report);
+      sum.setForeground(Dress.text());
       sum.setCaretPosition(0);
     }
   }
 
   private static String helpOf(Shown job) {
-    Headline h = job.stage().headline();
-    StringBuilder s = new StringBuilder(h.title()).append('\n').append(h.subject()).append("\n\n");
-    s.append(h.verdict()).append('\n');
-    h.tightest().ifPresent(t -> s.append(t).append('\n'));
-    h.swing().ifPresent(t -> s.append(t).append('\n'));
-    job.result().ifPresent(r -> helpOf(r, s));
+    StringBuilder s = new StringBuilder();
+    job.result().ifPresentOrElse(r -> helpOf(r, s), () -> s.append("Judging ..."));
     return s.toString();
   }
 
   private static void helpOf(StudyResult result, StringBuilder s) {
+    Headline.of(result).swing().ifPresent(t -> s.append(t).append(".\n\n"));
+    NextWords.sentences(result).forEach(next -> s.append(next).append('\n'));
     if (!result.helps().isEmpty()) {
-      s.append("\nWhat would help the least factor most, 10 % of each alone, to first order:\n");
+      s.append("\nWhat the least factor would gain by 10 % of one value alone, about:\n");
       for (Help one : result.helps()) {
         s.append(String.format(Locale.ROOT, "+%.3f  ", one.gain()))
             .append(one.more() ? "more " : "less ")

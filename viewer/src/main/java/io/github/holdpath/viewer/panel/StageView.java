@@ -263,8 +263,22 @@ public final class StageView extends JPanel {
       ((Graphics2D) g)
           .setRenderingHint(
               RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-      g.drawImage(image, 0, 0, getWidth(), getHeight(), null);
+      paint(g, image);
+    } else {
+      g.setColor(new Color(Tones.FAINT_INK));
+      g.setFont(getFont());
+      g.drawString("Drawing ...", getFont().getSize(), 2 * getFont().getSize());
     }
+  }
+
+  /** As large as the view; until an image of a new size is drawn the old one keeps its shape. */
+  private void paint(Graphics g, BufferedImage image) {
+    boolean fits = image.getWidth() == imageWidth() && image.getHeight() == imageHeight();
+    double share =
+        Math.min((double) getWidth() / image.getWidth(), (double) getHeight() / image.getHeight());
+    int width = fits ? getWidth() : (int) (share * image.getWidth());
+    int height = fits ? getHeight() : (int) (share * image.getHeight());
+    g.drawImage(image, (getWidth() - width) / 2, (getHeight() - height) / 2, width, height, null);
   }
 
   /** What the mouse does. */

@@ -3,7 +3,6 @@ package io.github.holdpath.viewer.panel;
 import io.github.holdpath.sim.study.StudyResult;
 import io.github.holdpath.viewer.edit.JobState;
 import io.github.holdpath.viewer.edit.Judged;
-import java.awt.Font;
 import java.awt.GridLayout;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -32,7 +31,7 @@ public final class ThenAndNow extends JPanel {
     setBorder(BorderFactory.createEmptyBorder(4, 8, 4, 8));
     for (int i = 0; i < HEADS.size(); i++) {
       JLabel label = new JLabel(HEADS.get(i));
-      label.setFont(label.getFont().deriveFont(Font.BOLD));
+      Dress.bold(label);
       add(label);
       add(then.get(i));
       add(now.get(i));
@@ -42,8 +41,9 @@ public final class ThenAndNow extends JPanel {
 
   /** Shows a job; a verdict that is still being computed is told as such. */
   public void show(JobState state) {
-    fill(then, "As it was", state.first().flatMap(Judged::result), "judging ...");
     boolean faulty = state.phase() == JobState.Phase.FAULTY;
+    String without = faulty && state.first().isEmpty() ? "faults" : "judging ...";
+    fill(then, "As it was", state.first().flatMap(Judged::result), without);
     fill(
         now,
         faulty ? "Last good" : "Now",

@@ -39,7 +39,11 @@ final class TimelinePainter {
   private final double em;
   private final TimeAxis axis;
   private final int width;
+  private final int height;
   private double y;
+
+  /** How high the curves are of their usual height. */
+  private double share = 1;
 
   TimelinePainter(Graphics2D g, Font font, TimeAxis axis, int width, int height) {
     this.g = g;
@@ -47,6 +51,7 @@ final class TimelinePainter {
     this.em = font.getSize2D();
     this.axis = axis;
     this.width = width;
+    this.height = height;
     g.setColor(new Color(Tones.PAPER));
     g.fillRect(0, 0, width, height);
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -55,7 +60,7 @@ final class TimelinePainter {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
-  /** Height for a number of jobs. */
+  /** Usual height for a number of jobs; where there is less, margin and curves are lower. */
   static double height(int jobs) {
     return HEAD + BAND * Math.max(1, jobs) + MARGIN + 2 * CURVE + 3 * GAP + FOOT;
   }
@@ -65,6 +70,8 @@ final class TimelinePainter {
     if (jobs.isEmpty()) {
       return;
     }
+    double words = HEAD + BAND * jobs.size() + 3 * GAP + FOOT;
+    share = Math.min(1, (height / em - words) / (height(jobs.size()) - words));
     for (Shown job : jobs) {
       band(job, jobs.size() > 1 ? job.name() : "Moves");
     }
@@ -113,7 +120,7 @@ final class TimelinePainter {
   private void margin(List<Shown> jobs) {
     y += GAP * em;
     double top = y;
-    double bottom = y + MARGIN * em;
+    double bottom = y + MARGIN * share * em;
     double one = bottom - (bottom - top) / MOST_MARGIN;
     label("Margin", top + 1.0 * em, Tones.INK);
     g.setFont(font.deriveFont((float) (0.85 * em)));
@@ -213,7 +220,7 @@ final class TimelinePainter {
       String name, String unit, List<Shown> jobs, Function<Curves, Curves.Curve> which) {
     y += GAP * em;
     double top = y;
-    double bottom = y + CURVE * em;
+    double bottom = y + CURVE * share * em;
     double largest =
         jobs.stream().mapToDouble(j -> which.apply(j.curves()).largest()).max().orElse(0);
     double end = largest > 0 ? largest * 1.05 : 1;
@@ -221,7 +228,7 @@ final class TimelinePainter {
     g.setFont(font.deriveFont((float) (0.85 * em)));
     g.setColor(new Color(Tones.FAINT_INK));
     g.drawString("in " + unit, (float) (0.8 * em), (float) (top + 2.2 * em));
-    for (double v : TimeAxis.ticks(end, 2.5)) {
+    for (double v : TimeAxis.ticks(end, 2.5 * share)) {
       tick(Figures.tick(v), bottom - v / end * (bottom - top), Tones.FAINT_INK);
     }
     for (int i = 0; i < jobs.size(); i++) {

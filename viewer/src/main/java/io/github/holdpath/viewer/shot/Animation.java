@@ -1,10 +1,12 @@
 package io.github.holdpath.viewer.shot;
 
+import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.viewer.export.Apng;
 import io.github.holdpath.viewer.state.Show;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -50,11 +52,18 @@ public record Animation(double cycle, double slow, double rate) {
   /** The file: draws all frames. */
   public byte[] apng(Studio studio, List<Take> takes, Show show, int width, int height)
       throws NoFontsException {
+    return apng(studio, takes, show, Optional.empty(), width, height);
+  }
+
+  /** The same, seen along a direction: unit vector from the camera, world axes. */
+  public byte[] apng(
+      Studio studio, List<Take> takes, Show show, Optional<Vec3> along, int width, int height)
+      throws NoFontsException {
     List<Double> fitted = new ArrayList<>();
     for (int i = 0; i <= FITTED; i++) {
       fitted.add(cycle * i / FITTED);
     }
-    Picture picture = new Picture(studio, takes, show, fitted, width, height);
+    Picture picture = new Picture(studio, takes, show, fitted, along, width, height);
     Apng file = new Apng(width, height);
     for (int i = 0; i < frames(); i++) {
       BufferedImage image = picture.at(OptionalDouble.of(time(i)));

@@ -16,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 
@@ -40,12 +41,36 @@ public final class Picture {
    * @param studio that draws
    * @param takes one scene, or two
    * @param show what is shown besides the path
-   * @param times instants that will be asked for, s, so that all of them fit; may be empty
+   * @param times instants that will be asked for, s, so that all of them fit; empty for the
+   *     tightest
    * @param width of the image, pixels
    * @param height of the image, pixels
    */
   public Picture(
       Studio studio, List<Take> takes, Show show, List<Double> times, int width, int height) {
+    this(studio, takes, show, times, Optional.empty(), width, height);
+  }
+
+  /**
+   * The same, seen along a direction.
+   *
+   * @param studio that draws
+   * @param takes one scene, or two
+   * @param show what is shown besides the path
+   * @param times instants that will be asked for, s, so that all of them fit; empty for the
+   *     tightest
+   * @param along unit vector from the camera, world axes; empty for the one that shows most
+   * @param width of the image, pixels
+   * @param height of the image, pixels
+   */
+  public Picture(
+      Studio studio,
+      List<Take> takes,
+      Show show,
+      List<Double> times,
+      Optional<Vec3> along,
+      int width,
+      int height) {
     if (takes.isEmpty() || takes.size() > 2) {
       throw new IllegalArgumentException("takes must be one or two, but are " + takes.size());
     }
@@ -54,7 +79,7 @@ public final class Picture {
     this.show = show;
     this.width = width;
     this.height = height;
-    this.views = views(this.takes, show, times, width / takes.size(), height);
+    this.views = views(this.takes, show, times, along, width / takes.size(), height);
   }
 
   /** The view of a scene in an image of a size in pixels, as usually shown. */
@@ -93,7 +118,12 @@ public final class Picture {
 
   /** The same camera for both, moved with the middle of what it looks at. */
   private static List<View> views(
-      List<Take> takes, Show show, List<Double> times, int width, int height) {
+      List<Take> takes,
+      Show show,
+      List<Double> times,
+      Optional<Vec3> along,
+      int width,
+      int height) {
     List<Vec3> points = new ArrayList<>(takes.get(0).fit(show, times));
     Vec3 shift = Vec3.ZERO;
     if (takes.size() == 2) {
@@ -103,7 +133,11 @@ public final class Picture {
         points.add(p.minus(shift));
       }
     }
-    View one = View.fitted(points, Overlay.sceneArea(width, height), width, height);
+    View.Area area = Overlay.sceneArea(width, height);
+    View one =
+        along
+            .map(forward -> View.fitted(points, forward, area, width, height))
+            .orElseGet(() -> View.fitted(points, area, width, height));
     if (takes.size() == 1) {
       return List.of(one);
     }

@@ -33,10 +33,13 @@ public record Take(Stage stage, String name) {
     return stage.playback().duration();
   }
 
-  /** Points that must be seen at some instants: those of the stage, and all that moves. */
+  /**
+   * Points that must be seen: those of the stage, and all that moves at some instants, s; without
+   * any at the tightest.
+   */
   List<Vec3> fit(Show show, List<Double> times) {
     List<Vec3> points = new ArrayList<>(stage.fit(show));
-    for (double t : times) {
+    for (double t : times.isEmpty() ? List.of(stage.worst().time()) : times) {
       Playback.Instant now = stage.playback().at(t);
       if (show.robot()) {
         points.addAll(stage.robotReach(now));

@@ -145,18 +145,20 @@ public final class Curves {
   private static int[] extremes(IntToDoubleFunction value, int n, int group) {
     IntStream.Builder kept = IntStream.builder();
     for (int from = 0; from < n; from += group) {
-      int least = from;
-      int most = from;
+      int least = -1;
+      int most = -1;
+      int none = -1;
       for (int i = from; i < Math.min(n, from + group); i++) {
         double v = value.applyAsDouble(i);
-        // Not a number where the part is not held: that must be seen too.
-        least = v < value.applyAsDouble(least) || Double.isNaN(v) ? i : least;
-        most = v > value.applyAsDouble(most) ? i : most;
+        if (Double.isNaN(v)) {
+          none = i;
+        } else {
+          least = least < 0 || v < value.applyAsDouble(least) ? i : least;
+          most = most < 0 || v > value.applyAsDouble(most) ? i : most;
+        }
       }
-      kept.add(Math.min(least, most));
-      if (least != most) {
-        kept.add(Math.max(least, most));
-      }
+      // Not a number where the part is not held: that must be seen beside what it has where held.
+      IntStream.of(least, most, none).filter(i -> i >= 0).sorted().distinct().forEach(kept::add);
     }
     return kept.build().toArray();
   }

@@ -110,7 +110,7 @@ public record View(Vec3 eye, Vec3 forward, double halfAngle, int width, int heig
   }
 
   /** A view along a unit vector, not straight up or down, with all points inside an area. */
-  static View fitted(List<Vec3> points, Vec3 forward, Area area, int width, int height) {
+  public static View fitted(List<Vec3> points, Vec3 forward, Area area, int width, int height) {
     Vec3 middle = points.get(0);
     View at = new View(middle, forward, HALF_ANGLE, width, height, 1);
     double[] x = range(points, at.right());

@@ -213,6 +213,7 @@ class DeskTest {
   void twoJobsKeepOneTimeAndOneCameraUntilTheyAreUnlinked() throws Exception {
     Desk desk = open(cartons(), Optional.of(Shown.of("shaft", Demo.judged("shaft"))));
     until("both images", () -> desk.otherView().frames() > 0);
+    assertFalse(onEvents(desk::rightIsShown), "two views need the room");
     key(KeyEvent.VK_3);
     until(
         "the view from the side",
@@ -403,6 +404,46 @@ class DeskTest {
     Files.writeString(file, good);
     SwingUtilities.invokeAndWait(() -> desk.session().reload(Job.Changes.DROP));
     until("no faults", () -> !desk.faults().isVisible() && judged(desk));
+  }
+
+  @Test
+  void aBrokenSceneLeavesTheOneThatIsShown(@TempDir Path folder) throws Exception {
+    Desk desk = openCopy(folder, "steel-sheet");
+    Path broken = folder.resolve("broken.json");
+    String text = Files.readString(folder.resolve("steel-sheet.json"));
+    Files.writeString(broken, text.replace("\"friction\"", "\"frction\""));
+    SwingUtilities.invokeAndWait(() -> desk.session().open(broken, Map.of()));
+    assertTrue(onEvents(() -> desk.faults().isVisible()));
+    assertTrue(onEvents(desk.faults()::head).contains("broken.json"));
+    assertTrue(desk.frame().getTitle().contains("steel-sheet"), desk.frame().getTitle());
+    assertTrue(judged(desk), "the scene that is shown can still be changed");
+    SwingUtilities.invokeAndWait(() -> desk.session().open(folder.resolve("gone.json"), Map.of()));
+    assertTrue(onEvents(desk.faults()::text).contains("no such file"));
+    SwingUtilities.invokeAndWait(
+        () -> desk.session().open(folder.resolve("steel-sheet.json"), Map.of()));
+    until("no faults", () -> !desk.faults().isVisible() && judged(desk));
+  }
+
+  @Test
+  void aSmallWindowAndLargeTextKeepAllButtonsAndTheScene(@TempDir Path folder) throws Exception {
+    Desk desk = openCopy(folder, "steel-sheet");
+    assertTrue(onEvents(desk::rightIsShown), "there is room for the sum");
+    assertTrue(onEvents(desk.readout()::help).contains("The whole job just holds at"));
+    SwingUtilities.invokeAndWait(() -> desk.frame().setSize(1024, 700));
+    robot().keyPress(KeyEvent.VK_CONTROL);
+    key(KeyEvent.VK_EQUALS);
+    key(KeyEvent.VK_EQUALS);
+    robot().keyRelease(KeyEvent.VK_CONTROL);
+    until("the sum to give way", () -> !desk.rightIsShown());
+    JComponent last =
+        java.util.Objects.requireNonNull(named(desk, "Beside the job as it was first"));
+    until(
+        "the last button in sight",
+        () ->
+            SwingUtilities.convertPoint(last, last.getWidth(), 0, desk.frame()).x
+                <= desk.frame().getWidth());
+    until("room for the scene", () -> desk.stageView().getHeight() > 180);
+    assertTrue(desk.stageView().getWidth() > 480, "width of the scene");
   }
 
   @Test

@@ -10,6 +10,11 @@ import io.github.holdpath.viewer.Demo;
 import io.github.holdpath.viewer.edit.Job;
 import io.github.holdpath.viewer.edit.JobState;
 import io.github.holdpath.viewer.edit.Judge;
+import io.github.holdpath.viewer.state.Shown;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.ComponentEvent;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
@@ -152,6 +157,69 @@ class PanelsTest {
     String[] lines = strip.text().split("\n", -1);
     assertTrue(lines[0].startsWith("As it was | "), lines[0]);
     assertTrue(lines[1].startsWith("Now | does not hold | "), lines[1]);
+  }
+
+  @Test
+  void faultsOfAnotherSceneStayUntilTheyAreClosed() {
+    FaultsPanel faults = new FaultsPanel();
+    faults.showOf(Path.of("b.json"), List.of(new Fault("b.json", 3, 5, "part/mass", "is missing")));
+    faults.show(job.state());
+    assertTrue(faults.isVisible(), "the scene that is shown has none");
+    assertTrue(faults.head().startsWith("1 fault in b.json"), faults.head());
+    faults.closeOther();
+    assertFalse(faults.isVisible());
+  }
+
+  @Test
+  void aNarrowPanelPutsTheSliderBelowItsLabel() throws Exception {
+    InputLine speed = line("limits/speed");
+    for (int width : new int[] {900, 200, 900}) {
+      SwingUtilities.invokeAndWait(
+          () -> {
+            panel.setSize(width, 500);
+            panel.dispatchEvent(new ComponentEvent(panel, ComponentEvent.COMPONENT_RESIZED));
+            layOut(panel);
+          });
+      boolean below = speed.slider.getY() >= speed.label.getY() + speed.label.getHeight();
+      assertEquals(width == 200, below, width + " pixels");
+    }
+  }
+
+  private static void layOut(Container in) {
+    in.doLayout();
+    for (Component c : in.getComponents()) {
+      if (c instanceof Container inner) {
+        layOut(inner);
+      }
+    }
+  }
+
+  @Test
+  void aVerdictBreaksIntoLinesWhereItIsNarrow() {
+    VerdictStrip verdict = new VerdictStrip();
+    verdict.show(Shown.of("cover", Demo.judged("cover")), false);
+    verdict.setSize(1200, 200);
+    int wide = verdict.getPreferredSize().height;
+    verdict.setSize(180, 200);
+    verdict.invalidate();
+    assertTrue(verdict.getPreferredSize().height > 1.4 * wide, "all of it can be read");
+    assertTrue(verdict.text().contains("least factor 1.42, required 2, margin 0.71"));
+  }
+
+  @Test
+  void stripsBesideEachOtherAreOfOneHeight() {
+    VerdictStrip swings = new VerdictStrip();
+    VerdictStrip rigid = new VerdictStrip();
+    swings.show(Shown.of("cover", Demo.judged("cover")), true);
+    rigid.show(Shown.of("shaft", Demo.judged("shaft")), true);
+    swings.setSize(900, 200);
+    rigid.setSize(900, 200);
+    int lower = rigid.getPreferredSize().height;
+    assertTrue(lower < swings.getPreferredSize().height, "one has a line for its swing");
+    rigid.levelWith(Optional.of(swings));
+    swings.levelWith(Optional.of(rigid));
+    assertEquals(swings.getPreferredSize().height, rigid.getPreferredSize().height);
+    assertTrue(rigid.getPreferredSize().height > lower);
   }
 
   @Test

@@ -15,6 +15,7 @@ import io.github.holdpath.viewer.colour.Tones;
 import io.github.holdpath.viewer.state.ForceArrows;
 import io.github.holdpath.viewer.state.ForceKind;
 import io.github.holdpath.viewer.state.Item;
+import io.github.holdpath.viewer.state.Orbit;
 import io.github.holdpath.viewer.state.PathRuns;
 import io.github.holdpath.viewer.state.Show;
 import io.github.holdpath.viewer.state.Stage;
@@ -25,6 +26,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -348,6 +350,19 @@ class PictureTest {
     byte[] two = Picture.png(picture.at(OptionalDouble.of(1.4)));
     assertArrayEquals(one, Picture.png(picture.at(OptionalDouble.of(0.2))));
     assertFalse(Arrays.equals(one, two));
+  }
+
+  @Test
+  void aDirectionThatIsAskedForIsTheOneThatIsSeen() throws Exception {
+    List<Take> takes = List.of(Take.of(Demo.judged("cartons"), ""));
+    List<byte[]> files = new ArrayList<>();
+    for (double bearing : new double[] {0.3, 0.3, 2.0}) {
+      Optional<Vec3> along = Optional.of(new Orbit(Vec3.ZERO, bearing, 0.4, 1).forward());
+      Picture picture = new Picture(studio(), takes, Show.DEFAULT, List.of(0.9), along, 640, 400);
+      files.add(Picture.png(picture.at(OptionalDouble.of(0.9))));
+    }
+    assertArrayEquals(files.get(0), files.get(1));
+    assertFalse(Arrays.equals(files.get(0), files.get(2)));
   }
 
   @Test

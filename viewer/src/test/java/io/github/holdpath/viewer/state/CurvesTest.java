@@ -32,6 +32,22 @@ class CurvesTest {
   }
 
   @Test
+  void whereThePartIsTakenBothAreKept() {
+    // Longer than what is kept of each curve, and tightest at the instant at which it is taken.
+    StudyResult gear = Demo.judged("gear-blank");
+    Curves.Curve margin = Curves.of(Stage.of(gear)).margin();
+    double[] times = margin.times();
+    double[] there =
+        java.util.stream.IntStream.range(0, times.length)
+            .filter(i -> Math.abs(times[i] - gear.worst().time()) < 1e-7)
+            .mapToDouble(i -> margin.values()[i])
+            .toArray();
+    assertTrue(Arrays.stream(there).anyMatch(Double::isNaN), "not held before");
+    double least = Arrays.stream(there).filter(v -> !Double.isNaN(v)).min().orElseThrow();
+    assertEquals(gear.margin(), least, 1e-12 * gear.margin());
+  }
+
+  @Test
   void peaksAreThoseOfTheMoves() {
     double speed =
         result.segments().stream().mapToDouble(s -> s.move().peakSpeed()).max().getAsDouble();
