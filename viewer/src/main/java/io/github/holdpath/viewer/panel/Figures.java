@@ -4,6 +4,8 @@ import java.util.Locale;
 
 /** Numbers as the window writes them. */
 final class Figures {
+  private static final double BELOW_ONE = 0.99;
+
   private Figures() {}
 
   /** A time, as {@code 1.234 s}. */
@@ -18,11 +20,10 @@ final class Figures {
     return trimmed(String.format(Locale.ROOT, "%." + decimals + "f", v));
   }
 
-  /**
-   * A margin, always with two digits behind the point; rounded down, so that 1 is never flattered.
-   */
+  /** A margin, always with two digits behind the point; one below 1 is never rounded up to 1. */
   static String margin(double v) {
-    return v >= 100 ? "100 or more" : String.format(Locale.ROOT, "%.2f", Math.floor(v * 100) / 100);
+    double near = v < 1 ? Math.min(v, BELOW_ONE) : v;
+    return v >= 100 ? "100 or more" : String.format(Locale.ROOT, "%.2f", near);
   }
 
   /** A round number of an axis. */

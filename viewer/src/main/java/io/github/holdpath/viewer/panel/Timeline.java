@@ -131,10 +131,14 @@ public final class Timeline extends JPanel {
 
   private static String reading(Curves c, double time) {
     double t = Math.min(time, c.duration());
+    List<Curves.Stretch> here =
+        c.stretches().stream().filter(x -> x.from() <= t && t <= x.to()).toList();
+    // Where a wait meets a move, what happens is the move's.
     String where =
-        c.stretches().stream()
-            .filter(s -> s.from() <= t && t <= s.to())
+        here.stream()
+            .filter(x -> x.move().isPresent())
             .findFirst()
+            .or(() -> here.stream().findFirst())
             .map(Curves.Stretch::name)
             .orElse("");
     OptionalDouble margin = CurveReader.at(c.margin(), t, false);

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,7 @@ class PanelsTest {
   private Job job;
   private InputsPanel panel;
   private final ThenAndNow strip = new ThenAndNow();
+  private volatile @Nullable JobState told;
 
   @BeforeEach
   void open() throws Exception {
@@ -39,6 +41,7 @@ class PanelsTest {
         () -> {
           made[0] = InputsPanel.of(job);
           job.listen(strip::show);
+          job.listen(state -> told = state);
         });
     panel = made[0];
     settled();
@@ -51,13 +54,19 @@ class PanelsTest {
 
   private void settled() throws Exception {
     long end = System.currentTimeMillis() + HANGS;
-    while (job.state().phase() == JobState.Phase.WAITING
-        || job.state().phase() == JobState.Phase.JUDGING
-        || (job.state().first().isEmpty() && job.state().faults().isEmpty())) {
+    while (!settled(told)) {
       assertTrue(System.currentTimeMillis() < end, "hangs");
       Thread.sleep(5);
     }
     SwingUtilities.invokeAndWait(() -> {});
+  }
+
+  /** Whether what the panels were told last is how the job stands for good. */
+  private boolean settled(@Nullable JobState last) {
+    return last != null
+        && last.draft() == job.state().draft()
+        && (last.phase() == JobState.Phase.JUDGED || last.phase() == JobState.Phase.FAULTY)
+        && (last.first().isPresent() || !last.faults().isEmpty());
   }
 
   private void touch(Runnable what) throws Exception {

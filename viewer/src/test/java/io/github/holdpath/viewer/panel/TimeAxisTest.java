@@ -50,6 +50,7 @@ class TimeAxisTest {
   void aMarginIsNeverRoundedUpToOne() {
     assertEquals("0.99", Figures.margin(0.9999));
     assertEquals("1.00", Figures.margin(1));
+    assertEquals("0.76", Figures.margin(0.7555));
     assertEquals("100 or more", Figures.margin(1e6));
   }
 

@@ -55,6 +55,17 @@ class TimelineTest {
   }
 
   @Test
+  void whereAWaitMeetsAMoveTheMoveIsRead() {
+    drawn(List.of(job));
+    for (Curves.Stretch move : job.curves().stretches()) {
+      if (move.name().startsWith("1 ") || move.name().startsWith("4 ")) {
+        String reading = timeline.reading(move.from());
+        assertTrue(reading.contains(move.name()), reading);
+      }
+    }
+  }
+
+  @Test
   void theColoursAreThoseOfTheMarginThere() {
     BufferedImage image = drawn(List.of(job));
     Curves.Curve margin = job.curves().margin();
