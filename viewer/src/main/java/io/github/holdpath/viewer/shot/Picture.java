@@ -111,7 +111,7 @@ public final class Picture {
       Studio studio, Stage scene, double time, Show show, int width, int height) {
     View view = view(scene, show, width, height);
     Playback.Instant now = scene.playback().at(time);
-    BufferedImage image = studio.drawLarge(scene.at(now, show), view, lineWidth(height));
+    BufferedImage image = studio.drawLarge(scene.at(now, show, view), view, lineWidth(height));
     Overlay.draw(image, scene, now, show, view, "");
     return image;
   }
@@ -192,7 +192,7 @@ public final class Picture {
     Stage stage = take.stage();
     Playback.Instant now = stage.playback().at(time.orElse(stage.worst().time()));
     Show shown = show.withLine(time.isPresent());
-    BufferedImage image = studio.drawLarge(stage.at(now, shown), view, lineWidth(height));
+    BufferedImage image = studio.drawLarge(stage.at(now, shown, view), view, lineWidth(height));
     NoFontsException.unless(Picture::measureALetter);
     Overlay.draw(image, stage, now, shown, view, takes.size() == 2 ? take.name() : "");
     return image;

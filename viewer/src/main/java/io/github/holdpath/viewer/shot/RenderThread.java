@@ -112,7 +112,7 @@ public final class RenderThread implements AutoCloseable {
     BufferedImage image = image(wish.view().width(), wish.view().height());
     Stage stage = wish.stage();
     Playback.Instant now = stage.playback().at(wish.time());
-    studio.draw(stage.at(now, wish.show()), wish.view(), wish.samples(), image);
+    studio.draw(stage.at(now, wish.show(), wish.view()), wish.view(), wish.samples(), image);
     Overlay.drawMarks(image, stage, now, wish.show(), wish.view(), wish.em());
     wish.ready().accept(image, System.nanoTime() - begin);
   }

@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.dynamics.spatial.Pose;
+import io.github.holdpath.dynamics.spatial.Quaternion;
 import io.github.holdpath.dynamics.spatial.Vec3;
 import io.github.holdpath.sim.report.Headline;
 import io.github.holdpath.sim.robot.RobotFigure;
@@ -67,11 +68,8 @@ public record Stage(
   /** Radius of the path per the extent of what is shown. */
   private static final double RADIUS = 0.0058;
 
-  /** Where the path as it was lies beside the path: a way that few moves take. */
-  private static final Vec3 ASIDE = new Vec3(1, 1, -1).unit();
-
-  /** How far from it, and how thick, in radii of the path. */
-  private static final double TWIN_AWAY = 3.4;
+  /** How far beside the path the path as it was is seen, and how thick, in radii of the path. */
+  private static final double TWIN_AWAY = 4;
 
   private static final double TWIN_RADIUS = 0.42;
 
@@ -302,13 +300,8 @@ public record Stage(
       return this;
     }
     double radius = RADIUS * Extent.of(fit).size();
-    Vec3 aside = ASIDE.times(TWIN_AWAY * radius);
-    List<PathRuns.Link> moved =
-        first.links.stream()
-            .map(l -> new PathRuns.Link(l.from().plus(aside), l.to().plus(aside), l.margin()))
-            .toList();
-    return with(
-        playback, flight, Optional.of(TubeMesh.of(PathRuns.runs(moved, TWIN_RADIUS * radius))));
+    MeshData thin = TubeMesh.of(PathRuns.runs(first.links, TWIN_RADIUS * radius));
+    return with(playback, flight, Optional.of(thin));
   }
 
   private Stage with(Playback plays, Optional<Flight> flies) {
@@ -367,7 +360,7 @@ public record Stage(
   }
 
   /**
-   * Everything at one instant.
+   * Everything at one instant but the path as it was.
    *
    * @param now of this stage's playback
    * @param show what is shown besides the path
@@ -379,12 +372,32 @@ public record Stage(
     if (forces(now, show)) {
       items.addAll(arrows.items(now.forces()));
     }
-    if (show.asItWas()) {
-      twin.ifPresent(
-          mesh ->
-              items.add(new Item.Body(mesh, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false)));
-    }
     items.add(new Item.Body(path, Pose.IDENTITY, Layer.PATH, Item.Body.WHITE, 1, false));
+    return items;
+  }
+
+  /**
+   * Everything at one instant, with the path as it was beside the path as seen in a view.
+   *
+   * @param now of this stage's playback
+   * @param show what is shown besides the path
+   * @param view from where; another one sees the twin elsewhere
+   */
+  public List<Item> at(Playback.Instant now, Show show, View view) {
+    List<Item> items = at(now, show);
+    if (show.asItWas() && twin.isPresent()) {
+      double away = TWIN_AWAY * RADIUS * Extent.of(fit).size();
+      // Few ways are seen to lead so.
+      Vec3 aside = view.right().times(0.6 * away).minus(view.up().times(0.8 * away));
+      items.add(
+          new Item.Body(
+              twin.get(),
+              new Pose(aside, Quaternion.IDENTITY),
+              Layer.PATH,
+              Item.Body.WHITE,
+              1,
+              false));
+    }
     return items;
   }
 

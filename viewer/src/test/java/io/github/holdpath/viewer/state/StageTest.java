@@ -163,4 +163,28 @@ class StageTest {
     MeshData twin = first.beside(Stage.of(Demo.judged("shaft"))).twin().orElseThrow();
     assertTrue(twin.size() > 0);
   }
+
+  /** From every side: a path that lay behind the other could not be seen. */
+  @Test
+  void pathAsItWasIsSeenBesideThePathFromEverywhere() {
+    Stage stage = Stage.of(Demo.judged("cartons")).beside(Stage.of(Demo.judged("shaft")));
+    MeshData twin = stage.twin().orElseThrow();
+    Playback.Instant now = stage.playback().at(0);
+    for (int bearing = -180; bearing < 180; bearing += 30) {
+      View view =
+          new Orbit(Vec3.ZERO, Math.toRadians(bearing), Math.toRadians(35), 2)
+              .view(List.of(), 640, 400);
+      Item thin =
+          stage.at(now, Show.DEFAULT, view).stream()
+              .filter(i -> i instanceof Item.Body b && b.mesh() == twin)
+              .findFirst()
+              .orElseThrow();
+      Vec3 aside = thin.pose().position();
+      assertEquals(0, aside.dot(view.forward()), 1e-12);
+      assertTrue(aside.norm() > 0);
+    }
+    Show without = Show.DEFAULT.withAsItWas(false);
+    View any = new Orbit(Vec3.ZERO, 0, 0, 1).view(List.of(), 640, 400);
+    assertEquals(stage.at(now, without).size(), stage.at(now, without, any).size());
+  }
 }
