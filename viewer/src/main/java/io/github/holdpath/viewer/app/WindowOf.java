@@ -53,9 +53,8 @@ final class WindowOf {
 
   private static Shown shown(SceneOptions options) throws CallException, SceneException {
     LoadedScene loaded = options.load();
-    String name = String.valueOf(Path.of(options.file()).getFileName());
     return Shown.of(
-        name.endsWith(".json") ? name.substring(0, name.length() - 5) : name,
+        Shown.nameOf(Path.of(options.file())),
         HoldStudy.run(loaded.scene(), options.requiredSafety(loaded)));
   }
 

@@ -45,9 +45,7 @@ final class Files {
               try {
                 Scene scene = SceneReader.read(file, Map.of()).scene();
                 Shown shown =
-                    Shown.of(
-                        String.valueOf(file.getFileName()),
-                        HoldStudy.run(scene, scene.requiredSafety()));
+                    Shown.of(Shown.nameOf(file), HoldStudy.run(scene, scene.requiredSafety()));
                 SwingUtilities.invokeLater(() -> desk.beside(Optional.of(shown)));
               } catch (SceneException e) {
                 SwingUtilities.invokeLater(() -> session.faults().showOf(file, e.faults()));
@@ -64,8 +62,8 @@ final class Files {
       session.notice().say("There is no scene file behind this window; nothing to save.");
       return;
     }
-    String name = String.valueOf(job.get().state().draft().file().getFileName());
-    ask("Save as a new scene", "Scenes", "json", true, name.replace(".json", "") + "-changed.json")
+    String name = job.get().state().draft().name();
+    ask("Save as a new scene", "Scenes", "json", true, name + "-changed.json")
         .ifPresent(f -> session.save(f, true));
   }
 

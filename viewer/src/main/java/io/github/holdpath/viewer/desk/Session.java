@@ -77,12 +77,25 @@ final class Session {
    *     undone
    */
   void open(Path file, Map<String, String> values) {
+    if (job == null) {
+      begin(file, values);
+      return;
+    }
+    // Read beside the window, to know all its faults before the scene that is shown is left.
+    clock.execute(
+        () -> {
+          try {
+            SceneReader.read(file, Map.of());
+            SwingUtilities.invokeLater(() -> begin(file, values));
+          } catch (SceneException e) {
+            SwingUtilities.invokeLater(() -> faults.showOf(file, e.faults()));
+          }
+        });
+  }
+
+  private void begin(Path file, Map<String, String> values) {
     Job opened;
     try {
-      if (job != null) {
-        // All its faults at once, before the scene that is shown is left.
-        SceneReader.read(file, Map.of());
-      }
       opened = Job.open(file, Judge.byStudy(), SwingUtilities::invokeLater);
     } catch (SceneException e) {
       if (job != null) {

@@ -4,6 +4,7 @@ import io.github.holdpath.sim.scene.Fault;
 import io.github.holdpath.sim.scene.Scene;
 import io.github.holdpath.sim.scene.SceneException;
 import io.github.holdpath.sim.scene.read.SceneText;
+import io.github.holdpath.viewer.state.Shown;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -182,10 +183,9 @@ public final class Draft {
     return base.file();
   }
 
-  /** What it is called: its file without the ending. */
+  /** What it is called. */
   public String name() {
-    String name = String.valueOf(file().getFileName());
-    return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
+    return Shown.nameOf(file());
   }
 
   /** Pointers of the values that were changed, in the order of the changes. */

@@ -42,7 +42,9 @@ final class HiddenWindow implements Offscreen {
     if (Machine.HERE == Machine.LINUX) {
       GLFW.glfwInitHint(GLFW.GLFW_PLATFORM, GLFW.GLFW_PLATFORM_X11);
     }
-    check(GLFW.glfwInit(), "there is no display to draw by");
+    if (!GLFW.glfwInit()) {
+      throw new IllegalStateException("there is no display to draw by");
+    }
     GLFW.glfwDefaultWindowHints();
     GLFW.glfwWindowHint(GLFW.GLFW_VISIBLE, GLFW.GLFW_FALSE);
     GLFW.glfwWindowHint(GLFW.GLFW_CONTEXT_VERSION_MAJOR, 3);
@@ -62,12 +64,6 @@ final class HiddenWindow implements Offscreen {
     GL.create();
     GL.createCapabilities(true);
     return new HiddenWindow(window);
-  }
-
-  private static void check(boolean fine, String otherwise) {
-    if (!fine) {
-      throw new IllegalStateException(otherwise);
-    }
   }
 
   @Override

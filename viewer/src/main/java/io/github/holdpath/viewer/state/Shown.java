@@ -1,6 +1,7 @@
 package io.github.holdpath.viewer.state;
 
 import io.github.holdpath.sim.study.StudyResult;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -12,6 +13,12 @@ import java.util.Optional;
  * @param result of the study; empty while that goes on
  */
 public record Shown(String name, Stage stage, Curves curves, Optional<StudyResult> result) {
+  /** What a scene is called: its file without the ending. */
+  public static String nameOf(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
+  }
+
   /** Makes a result ready. */
   public static Shown of(String name, StudyResult result) {
     return of(name, Stage.of(result), Optional.of(result));

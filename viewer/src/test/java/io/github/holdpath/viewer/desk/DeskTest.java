@@ -413,12 +413,12 @@ class DeskTest {
     String text = Files.readString(folder.resolve("steel-sheet.json"));
     Files.writeString(broken, text.replace("\"friction\"", "\"frction\""));
     SwingUtilities.invokeAndWait(() -> desk.session().open(broken, Map.of()));
-    assertTrue(onEvents(() -> desk.faults().isVisible()));
+    until("its faults", () -> desk.faults().isVisible());
     assertTrue(onEvents(desk.faults()::head).contains("broken.json"));
     assertTrue(desk.frame().getTitle().contains("steel-sheet"), desk.frame().getTitle());
     assertTrue(judged(desk), "the scene that is shown can still be changed");
     SwingUtilities.invokeAndWait(() -> desk.session().open(folder.resolve("gone.json"), Map.of()));
-    assertTrue(onEvents(desk.faults()::text).contains("no such file"));
+    until("its one fault", () -> desk.faults().text().contains("no such file"));
     SwingUtilities.invokeAndWait(
         () -> desk.session().open(folder.resolve("steel-sheet.json"), Map.of()));
     until("no faults", () -> !desk.faults().isVisible() && judged(desk));
